@@ -1,0 +1,41 @@
+namespace BakeInsights;
+
+/// <summary>Published weights of a cup, by ingredient and, for flour, by the way the cup was filled.</summary>
+/// <remarks>Spoons hold a sixteenth (tablespoon) and a forty-eighth (teaspoon) of the cup.</remarks>
+public static class HouseholdWeights
+{
+    private const string Usda = "USDA National Nutrient Database for Standard Reference 28 (2015), household weights";
+
+    private const string Herr41 =
+        "USDA Home Economics Research Report 41 (Fulton, Matthews and Davis 1977)";
+
+    private static readonly Dictionary<FlourMeasure, HouseholdWeight> Flour = new()
+    {
+        [FlourMeasure.Spooned] = new(126, Herr41 + ", all-purpose flour, spooned unsifted"),
+        [FlourMeasure.Sifted] = new(116, Herr41 + ", all-purpose flour, sifted and spooned"),
+
+        // The only dipped weight published for a white flour; home-economics papers of the 1960s, from memory,
+        // give 140 to 145 g for all-purpose.
+        [FlourMeasure.Scooped] = new(137, Usda + ", bread flour, unsifted and dipped"),
+        [FlourMeasure.CupUnknown] = new(125, Usda + ", all-purpose flour"),
+    };
+
+    private static readonly Dictionary<string, HouseholdWeight> Others = new()
+    {
+        ["water"] = new(237, Usda),
+        ["salt"] = new(292, Usda + ", table salt"),
+        ["sugar"] = new(200, Usda + ", granulated sugar"),
+        ["milk"] = new(244, Usda + ", whole milk"),
+        ["egg"] = new(243, Usda + ", whole egg"),
+        ["honey"] = new(339, Usda),
+
+        // The Standard Reference's own 4.0 g a teaspoon disagrees with its packet (7.2 g for 2 1/4 tsp) by a quarter.
+        ["yeast"] = new(142, Herr41 + ", active dry yeast"),
+    };
+
+    /// <summary>A cup of flour filled in this way; null when the flour was weighed, for then there is no cup.</summary>
+    public static HouseholdWeight? OfFlour(FlourMeasure measure) => Flour.GetValueOrDefault(measure);
+
+    /// <summary>A cup of another ingredient, by its column's stem ("water", "yeast"); null where none is published.</summary>
+    public static HouseholdWeight? Of(string ingredient) => Others.GetValueOrDefault(ingredient);
+}

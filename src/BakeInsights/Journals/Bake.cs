@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+
+namespace BakeInsights;
+
+/// <summary>One dough from mixing to cooling, as it was logged. Immutable; what was not logged is null.</summary>
+/// <remarks>Quantities are in canonical units: g, mL, °C, min, percent, minutes after midnight.</remarks>
+public sealed class Bake
+{
+    private readonly double[] _quantities;
+    private readonly int[] _choices;
+    private readonly string?[] _texts;
+
+    internal Bake(
+        SourceLine origin,
+        DateOnly bakedOn,
+        double[] quantities,
+        int[] choices,
+        string?[] texts,
+        ImmutableSortedDictionary<string, string> ownColumns)
+    {
+        Origin = origin;
+        BakedOn = bakedOn;
+        _quantities = quantities;
+        _choices = choices;
+        _texts = texts;
+        OwnColumns = ownColumns;
+    }
+
+    /// <summary>Where the bake was written down.</summary>
+    public SourceLine Origin { get; }
+
+    /// <summary>The bake's name, once in a journal.</summary>
+    public string Id => this[BakeColumns.Id]!;
+
+    /// <summary>The day of the bake.</summary>
+    public DateOnly BakedOn { get; }
+
+    /// <summary>Cells of columns that the toolkit does not know, by the header's name for them.</summary>
+    public ImmutableSortedDictionary<string, string> OwnColumns { get; }
+
+    /// <summary>How the flour was measured.</summary>
+    public FlourMeasure? FlourMeasure => (FlourMeasure?)ChoiceIndex(BakeColumns.FlourMeasure);
+
+    /// <summary>The kind of yeast; null when it was not logged.</summary>
+    public YeastKind? YeastKind => (YeastKind?)ChoiceIndex(BakeColumns.YeastKind);
+
+    /// <summary>How the first rise ended.</summary>
+    public RiseOutcome? RiseOutcome => (RiseOutcome?)ChoiceIndex(BakeColumns.RiseOutcome);
+
+    /// <summary>What a dent in the dough did.</summary>
+    public PressTest? PressTest => (PressTest?)ChoiceIndex(BakeColumns.PressTest);
+
+    /// <summary>Whether the flour was measured by the cup, in whatever way.</summary>
+    public bool FlourByCup => FlourMeasure is not (null or BakeInsights.FlourMeasure.Weighed);
+
+    /// <summary>A quantity in its canonical unit, or null.</summary>
+    public double? this[QuantityColumn column]
+    {
+        get
+        {
+            var value = _quantities[column.Index];
+            return double.IsNaN(value) ? null : value;
+        }
+    }
+
+    /// <summary>A word of a choice column, or null.</summary>
+    public string? this[ChoiceColumn column] => ChoiceIndex(column) is { } index ? column.Values[index] : null;
+
+    /// <summary>A text, or null.</summary>
+    public string? this[TextColumn column] => _texts[column.Index];
+
+    private int? ChoiceIndex(ChoiceColumn column) => _choices[column.Index] is var index && index >= 0 ? index : null;
+}

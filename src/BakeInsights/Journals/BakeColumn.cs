@@ -1,0 +1,83 @@
+namespace BakeInsights;
+
+/// <summary>A column of <c>bakes*.csv</c> that the toolkit knows.</summary>
+public abstract class BakeColumn
+{
+    private protected BakeColumn(string name, string meaning)
+    {
+        Name = name;
+        Meaning = meaning;
+    }
+
+    /// <summary>The canonical name, its unit at the end: <c>dough_temp_c</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>What a cell of the column says, in a few words.</summary>
+    public string Meaning { get; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>A column of numbers.</summary>
+public sealed class QuantityColumn : BakeColumn
+{
+    internal QuantityColumn(int index, string stem, Dimension dimension, string meaning, double low, double high)
+        : base(NameOf(stem, dimension), meaning)
+    {
+        Index = index;
+        Stem = stem;
+        Dimension = dimension;
+        Low = low;
+        High = high;
+    }
+
+    /// <summary>The name without its unit: <c>dough_temp</c>.</summary>
+    public string Stem { get; }
+
+    /// <summary>What the column measures; cells are kept in its canonical unit.</summary>
+    public Dimension Dimension { get; }
+
+    /// <summary>The smallest value that can be meant, in the canonical unit.</summary>
+    public double Low { get; }
+
+    /// <summary>The largest value that can be meant, in the canonical unit.</summary>
+    public double High { get; }
+
+    internal int Index { get; }
+
+    /// <summary>Whether cells may be in this unit: one of the column's dimension, or a cup or spoon of an ingredient.</summary>
+    internal bool CanBeIn(MeasureUnit unit) =>
+        unit.Dimension == Dimension || (Dimension == Dimension.Mass && unit.Dimension == Dimension.Volume);
+
+    private static string NameOf(string stem, Dimension dimension) =>
+        MeasureUnits.Canonical(dimension) is { } unit ? $"{stem}_{unit.HeaderSuffix}" : stem;
+}
+
+/// <summary>A column whose cells hold one of a few words.</summary>
+public sealed class ChoiceColumn : BakeColumn
+{
+    internal ChoiceColumn(int index, string name, string meaning, params string[] values)
+        : base(name, meaning)
+    {
+        Index = index;
+        Values = values;
+    }
+
+    /// <summary>The words.</summary>
+    public IReadOnlyList<string> Values { get; }
+
+    internal int Index { get; }
+}
+
+/// <summary>A column of free text.</summary>
+public sealed class TextColumn : BakeColumn
+{
+    internal TextColumn(int index, string name, string meaning)
+        : base(name, meaning)
+    {
+        Index = index;
+    }
+
+    internal int Index { get; }
+}

@@ -1,0 +1,103 @@
+namespace BakeInsights;
+
+/// <summary>Finds out what each column of a file holds, from its header.</summary>
+internal static class HeaderReader
+{
+    /// <summary>Binds the names of a header; remarks go to <paramref name="notices"/>.</summary>
+    public static IReadOnlyList<ColumnBinding> Read(
+        IReadOnlyList<string> headers, SourceLine at, ICollection<Notice> notices)
+    {
+        var bindings = new List<ColumnBinding>();
+        for (var i = 0; i < headers.Count; i++)
+        {
+            var binding = Bind(i, headers[i].Trim());
+            var earlier = bindings.Find(other =>
+                other.Header == binding.Header || (other.Column is not null && other.Column == binding.Column));
+            if (earlier is not null)
+            {
+                notices.Add(Notices.ColumnTwice(at, binding.Header, earlier.Header));
+                continue;
+            }
+
+            if (binding.Column is null)
+            {
+                notices.Add(Notices.ColumnUnknown(at, binding.Header));
+            }
+
+            bindings.Add(binding);
+            RemarkOnCups(binding, at, notices);
+        }
+
+        RemarkOnYeastKind(bindings, at, notices);
+        return bindings;
+    }
+
+    /// <summary>Whether a header names at least the day of a bake, without which no row can be kept.</summary>
+    public static bool HasDay(IReadOnlyList<string> headers) =>
+        headers.Any(header => Bind(0, header.Trim()).Column == BakeColumns.BakedOn);
+
+    private static void RemarkOnCups(ColumnBinding binding, SourceLine at, ICollection<Notice> notices)
+    {
+        if (binding.Column is not QuantityColumn { Dimension: Dimension.Mass } column
+            || binding.Unit?.Dimension != Dimension.Volume)
+        {
+            return;
+        }
+
+        if (column == BakeColumns.Flour)
+        {
+            notices.Add(Notices.FlourByCup(at, binding.Header));
+        }
+        else if (HouseholdWeights.Of(column.Stem) is { } weight)
+        {
+            notices.Add(Notices.CupWeight(at, binding.Header, weight));
+        }
+    }
+
+    private static void RemarkOnYeastKind(List<ColumnBinding> bindings, SourceLine at, ICollection<Notice> notices)
+    {
+        if (bindings.Find(binding => binding.Column == BakeColumns.Yeast) is { } yeast
+            && !bindings.Exists(binding => binding.Column == BakeColumns.YeastKind))
+        {
+            notices.Add(Notices.YeastKindMissing(at, yeast.Header));
+        }
+    }
+
+    private static ColumnBinding Bind(int index, string header)
+    {
+        foreach (var column in BakeColumns.All)
+        {
+            if (column is not QuantityColumn quantity)
+            {
+                if (header.Equals(column.Name, StringComparison.OrdinalIgnoreCase))
+                {
+                    return new(index, header, column, null);
+                }
+            }
+            else if (UnitOf(header, quantity, out var unit))
+            {
+                return new(index, header, column, unit);
+            }
+        }
+
+        return new(index, header, null, null);
+    }
+
+    private static bool UnitOf(string header, QuantityColumn column, out MeasureUnit? unit)
+    {
+        unit = null;
+        if (!header.StartsWith(column.Stem, StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        var ending = header[column.Stem.Length..];
+        if (ending.Length == 0)
+        {
+            return true;
+        }
+
+        unit = ending[0] == '_' ? MeasureUnits.WithHeaderSuffix(ending[1..].ToLowerInvariant()) : null;
+        return unit is not null && column.CanBeIn(unit);
+    }
+}

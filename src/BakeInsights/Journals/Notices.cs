@@ -1,0 +1,106 @@
+using System.Globalization;
+
+namespace BakeInsights;
+
+/// <summary>Every remark that the reader can make: all codes and all words in one place.</summary>
+internal static class Notices
+{
+    public static Notice DateMissing(SourceLine at) => Row(
+        at, BakeColumns.BakedOn.Name, "DATE_MISSING", "", "The bake has no day.",
+        "Write the day as year-month-day, such as 2026-10-31.");
+
+    public static Notice DateUnread(SourceLine at, string text) => Row(
+        at, BakeColumns.BakedOn.Name, "DATE_UNREAD", text, "This is not a day of the calendar.",
+        "Write the day as year-month-day, such as 2026-10-31.");
+
+    public static Notice IdTwice(SourceLine at, string id, SourceLine first) => Row(
+        at, BakeColumns.Id.Name, "BAKE_ID_TWICE", id,
+        $"This bake_id is already that of {first.File}, line {Number(first.Line)}; the first stays.",
+        "Give each bake a bake_id of its own, or delete the copy.");
+
+    public static Notice RowEmpty(SourceLine at, string text) => Row(
+        at, "", "ROW_EMPTY", text, "The row has no cell with anything in it.", "Delete the row.");
+
+    public static Notice QuoteUnclosed(SourceLine at, string text) => Row(
+        at, "", "QUOTE_UNCLOSED", text, "A quotation mark opens a cell and none closes it on this line.",
+        "Close the quotation mark, or write it twice where it belongs to the text; keep a note on one line.");
+
+    public static Notice QuoteStray(SourceLine at, string text) => new(
+        at.File, at.Line, "", "QUOTE_STRAY", Gravity.Doubted, text, "A quotation mark stands inside a cell; it was kept as text.",
+        "Put the whole cell in quotation marks and write the inner one twice.");
+
+    public static Notice CellsTooMany(SourceLine at, string text, int cells, int columns) => new(
+        at.File, at.Line, "", "CELLS_TOO_MANY", Gravity.Doubted, text,
+        $"The row has {Number(cells)} cells and the header {Number(columns)}; the cells beyond the header were not read.",
+        "Put a cell that holds a comma in quotation marks.");
+
+    public static Notice NumberUnread(SourceLine at, string column, string text) => Cell(
+        at, column, "NUMBER_UNREAD", text, "This is not a number with a decimal point, nor one with a unit behind it.",
+        "Write a number such as 24.5, with a unit behind it if it is not the column's.");
+
+    public static Notice UnitMissing(SourceLine at, string column, string text, string example) => Cell(
+        at, column, "UNIT_MISSING", text, "Neither the cell nor the column's name says the unit.",
+        $"Name the column {example}, or write the unit behind each number.");
+
+    public static Notice UnitWrong(SourceLine at, string column, string text, string unit) => Cell(
+        at, column, "UNIT_WRONG", text, $"'{unit}' is not a unit that this column can be measured in.",
+        "Correct the unit.");
+
+    public static Notice OutOfRange(SourceLine at, QuantityColumn column, string header, string text, double value)
+    {
+        var unit = MeasureUnits.Canonical(column.Dimension) is { } known ? " " + known.Symbol : "";
+        return Cell(
+            at, header, "OUT_OF_RANGE", text,
+            $"{Number(Math.Round(value, 2))}{unit} is outside {Number(column.Low)} to {Number(column.High)}{unit}, the range this column can mean.",
+            "Look for a slipped decimal point or another unit, and correct the cell.");
+    }
+
+    public static Notice TimeUnread(SourceLine at, string column, string text) => Cell(
+        at, column, "TIME_UNREAD", text, "This is not a time of day.", "Write hours and minutes of a 24-hour clock, such as 19:40.");
+
+    public static Notice ChoiceUnknown(SourceLine at, ChoiceColumn column, string header, string text) => Cell(
+        at, header, "CHOICE_UNKNOWN", text, "The column does not know this word.",
+        $"Write one of {string.Join(", ", column.Values)}.");
+
+    public static Notice CupUnknown(SourceLine at, string column, string text) => Cell(
+        at, column, "CUP_WEIGHT_UNKNOWN", text, "No weight of a cup or spoon of this is published.",
+        "Weigh it, and write grams or ounces.");
+
+    public static Notice FlourCupMethodMissing(SourceLine at, string column, string text, HouseholdWeight weight) => new(
+        at.File, at.Line, column, "CUP_FILLING_UNKNOWN", Gravity.Doubted, text,
+        $"How the cup was filled is not written; {Number(weight.GramsPerCup)} g a cup was taken, and cups differ by 8 % or more.",
+        "Write spooned, scooped or sifted in flour_measure, or weigh the flour.");
+
+    public static Notice ColumnUnknown(SourceLine at, string column) => new(
+        at.File, at.Line, column, "COLUMN_OWN", Gravity.Noted, column,
+        "The toolkit has no meaning for this column; its cells are kept as text.",
+        "Nothing, if the column is your own; otherwise correct its name.");
+
+    public static Notice ColumnTwice(SourceLine at, string column, string first) => new(
+        at.File, at.Line, column, "COLUMN_TWICE", Gravity.Unread, column,
+        $"The column '{first}' already holds this; the cells of the second one are not read.",
+        "Delete one of the two columns.");
+
+    public static Notice CupWeight(SourceLine at, string column, HouseholdWeight weight) => new(
+        at.File, at.Line, column, "CUP_WEIGHT_TAKEN", Gravity.Noted, column,
+        $"Taken as {Number(weight.GramsPerCup)} g a cup ({weight.Source}).",
+        "Nothing, or weigh it to be surer.");
+
+    public static Notice FlourByCup(SourceLine at, string column) => new(
+        at.File, at.Line, column, "FLOUR_BY_CUP", Gravity.Noted, column,
+        "Flour by the cup is turned into grams by the way of filling in flour_measure.",
+        "Nothing, or weigh the flour to be surer: cups filled alike still differ by about 4 %.");
+
+    public static Notice YeastKindMissing(SourceLine at, string text) => new(
+        at.File, at.Line, BakeColumns.Yeast.Name, "YEAST_KIND_MISSING", Gravity.Doubted, text,
+        "The kind of yeast is not written; its percentage is not worked out.",
+        "Write fresh, active_dry or instant in yeast_kind.");
+
+    private static Notice Row(SourceLine at, string column, string code, string text, string message, string remedy) =>
+        new(at.File, at.Line, column, code, Gravity.Refused, text, message, remedy);
+
+    private static Notice Cell(SourceLine at, string column, string code, string text, string message, string remedy) =>
+        new(at.File, at.Line, column, code, Gravity.Unread, text, message, remedy);
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}
