@@ -1,0 +1,42 @@
+namespace BakeInsights;
+
+/// <summary>A term that a model would like to have, if the journal can support it.</summary>
+/// <param name="Name">The term.</param>
+/// <param name="Unit">The unit of its coefficient.</param>
+/// <param name="Causes">What the term is made of: one cause, or the two of a product.</param>
+/// <param name="LevelsNeeded">How many levels of each cause it takes: two for a slope, three for a curve.</param>
+/// <param name="Combine">The term's value from the values of its causes, each counted from its centre.</param>
+internal sealed record CandidateTerm(
+    string Name, string Unit, IReadOnlyList<Cause> Causes, int LevelsNeeded, Func<IReadOnlyList<double>, double> Combine)
+{
+    /// <summary>The term that is one cause itself, a straight line.</summary>
+    public static CandidateTerm Line(string name, string unit, Cause cause) => new(name, unit, [cause], 2, v => v[0]);
+
+    /// <summary>The term that is the logarithm of one cause.</summary>
+    public static CandidateTerm Log(string name, string unit, Cause cause) => new(name, unit, [cause], 2, v => Math.Log(v[0]));
+
+    /// <summary>The term that is the square of one cause.</summary>
+    public static CandidateTerm Square(string name, string unit, Cause cause) => new(name, unit, [cause], 3, v => v[0] * v[0]);
+
+    /// <summary>The term that is the product of two causes.</summary>
+    public static CandidateTerm Product(string name, string unit, Cause one, Cause other) =>
+        new(name, unit, [one, other], 2, v => v[0] * v[1]);
+
+    /// <summary>The term's value, or null when a cause is missing or has no such value (the logarithm of zero).</summary>
+    public double? ValueFrom(Func<Measure, double?> valueOf)
+    {
+        var values = new double[Causes.Count];
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (valueOf(Causes[i].Measure) is not { } value)
+            {
+                return null;
+            }
+
+            values[i] = value - Causes[i].Centre;
+        }
+
+        var combined = Combine(values);
+        return double.IsFinite(combined) ? combined : null;
+    }
+}

@@ -1,0 +1,100 @@
+using BakeInsights.Inference;
+
+namespace BakeInsights;
+
+/// <summary>What a journal says about the specific volume of the loaf.</summary>
+public sealed class LoafVolumeAnswer : ModelAnswer
+{
+    internal LoafVolumeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
+        : base(model, asideBefore, "mL/g")
+    {
+        (BestHydration, WhyNoBestHydration) = FindBestHydration();
+        Checks = [LargestLeverage(), LargestResidual()];
+        Caveats = [.. Remarks()];
+    }
+
+    /// <inheritdoc/>
+    public override string Model =>
+        $"specific volume in mL/g on hydration less {Cause.CentreHydrationPct} % and dough temperature less "
+        + $"{Cause.CentreTemperatureC} °C: {string.Join(", ", Terms.Select(term => term.Name))}";
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<AnswerCheck> Checks { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Caveats { get; }
+
+    /// <summary>
+    /// The hydration, in percent, that gives the most volume at the centre's temperature, with an interval by
+    /// Fieller's theorem; null where the fitted surface has no top among the hydrations that were baked.
+    /// </summary>
+    public Estimate? BestHydration { get; }
+
+    /// <summary>Why there is no best hydration, one sentence; empty when there is one.</summary>
+    public string WhyNoBestHydration { get; }
+
+    /// <summary>The specific volume in mL/g of a dough with these settings.</summary>
+    /// <exception cref="ArgumentException">A setting that the model needs is not given.</exception>
+    public CurvePoint At(DoughSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        var row = Fitted.Row(measure => settings[measure]);
+        return new CurvePoint(
+            settings[Measures.Hydration] ?? double.NaN,
+            Fit.Combination(row).Estimate,
+            Fit.MeanInterval(row, Level),
+            Fit.PredictionInterval(row, Level));
+    }
+
+    /// <summary>The specific volume over a range of hydrations, in percent, at one dough temperature, in °C.</summary>
+    public IReadOnlyList<CurvePoint> OverHydration(IEnumerable<double> hydrationsPct, double doughTemperatureC) =>
+    [
+        .. hydrationsPct.Select(percent => At(Typical
+            .With(Measures.DoughTemperature, doughTemperatureC)
+            .With(Measures.Hydration, percent))),
+    ];
+
+    private (Estimate? Best, string WhyNone) FindBestHydration()
+    {
+        if (Coefficient(LoafVolume.HydrationSquaredTerm) is not { } square)
+        {
+            return (null, "The model is a straight line in hydration, and a line has no top.");
+        }
+
+        if (square.Estimate >= 0)
+        {
+            return (null, "The fitted curve doesn't bend down, so it has no top.");
+        }
+
+        var problem = QuadraticVertex.Of(Fit, LoafVolume.HydrationTerm, LoafVolume.HydrationSquaredTerm, Level);
+        if (!problem.TryGet(out var vertex, out _))
+        {
+            return (null, "The fitted curve doesn't bend, so it has no top.");
+        }
+
+        var best = Cause.CentreHydrationPct + vertex.Location;
+        var baked = Used.Select(bake => Measures.Hydration.Of(bake)!.Value).ToList();
+        return best < baked.Min() || best > baked.Max()
+            ? (null, "The curve's top lies outside the hydrations that were baked.")
+            : (new Estimate(best, Cause.CentreHydrationPct + vertex.Interval.Low, Cause.CentreHydrationPct + vertex.Interval.High), "");
+    }
+
+    private IEnumerable<string> Remarks()
+    {
+        var curved = LeftOutTerms.Where(term => term.Name != LoafVolume.HydrationTerm && term.Name != LoafVolume.DoughTemperatureTerm);
+        foreach (var term in curved)
+        {
+            yield return $"No {term.Name.Replace('_', ' ')} in the model. {term.Reason}";
+        }
+
+        if (BestHydration is { Low: null } or { High: null })
+        {
+            yield return "The best hydration has no closed interval: the journal can't rule out that volume hardly bends with hydration.";
+        }
+
+        foreach (var remark in CommonRemarks())
+        {
+            yield return remark;
+        }
+    }
+}

@@ -1,0 +1,140 @@
+using BakeInsights.Inference;
+
+namespace BakeInsights;
+
+/// <summary>What a journal says about the time of the first rise.</summary>
+public sealed class RiseTimeAnswer : ModelAnswer
+{
+    internal RiseTimeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
+        : base(model, asideBefore, "ln(min)")
+    {
+        Checks = [LargestLeverage(), LargestResidual(), .. AgainstTheTrade()];
+        Caveats = [.. Remarks()];
+    }
+
+    /// <inheritdoc/>
+    public override string Model =>
+        "ln(rise time in min), a straight line in " + string.Join(", ", Terms.Skip(1).Select(term => Spelled(term.Name)));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<AnswerCheck> Checks { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Caveats { get; }
+
+    /// <summary>Percent by which the rise time changes for each °C of dough; null when temperature was left out.</summary>
+    public Estimate? ChangePctPerDegree => OfTemperature(TemperatureCoefficient.TimeChangePctPerDegree);
+
+    /// <summary>How many times as fast the dough rises when it is 10 °C warmer; null when temperature was left out.</summary>
+    public Estimate? Q10 => OfTemperature(TemperatureCoefficient.Q10);
+
+    /// <summary>
+    /// Minutes by which the rise time of the typical dough changes when it is this many °C warmer; the interval is
+    /// that of the slope. Null when temperature was left out.
+    /// </summary>
+    public Estimate? ChangeInMinutes(double warmerC)
+    {
+        var minutes = At(Typical).Estimate;
+        return OfTemperature(slope => minutes * (Math.Exp(slope * warmerC) - 1));
+    }
+
+    /// <summary>The rise time in minutes of a dough with these settings.</summary>
+    /// <exception cref="ArgumentException">A setting that the model needs is not given.</exception>
+    public CurvePoint At(DoughSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        var row = Fitted.Row(measure => settings[measure]);
+        return new CurvePoint(
+            settings[Measures.DoughTemperature] ?? double.NaN,
+            Math.Exp(Fit.Combination(row).Estimate),
+            Minutes(Fit.MeanInterval(row, Level)),
+            Minutes(Fit.PredictionInterval(row, Level)));
+    }
+
+    /// <summary>The rise time of the typical dough over a range of dough temperatures, in °C.</summary>
+    public IReadOnlyList<CurvePoint> OverTemperature(IEnumerable<double> temperaturesC) =>
+        [.. temperaturesC.Select(celsius => At(Typical.With(Measures.DoughTemperature, celsius)))];
+
+    /// <summary>
+    /// The logged rise time of each bake used, moved by the fit to what it would have been with the typical dough's
+    /// hydration, yeast, salt and sugar: what is left differs by dough temperature and chance.
+    /// </summary>
+    public IReadOnlyList<double> MinutesAsTypical()
+    {
+        var minutes = new double[Used.Count];
+        for (var row = 0; row < minutes.Length; row++)
+        {
+            var settings = Measures.DoughTemperature.Of(Used[row]) is { } celsius
+                ? Typical.With(Measures.DoughTemperature, celsius)
+                : Typical;
+            minutes[row] = Math.Exp(Fit.Combination(Fitted.Row(measure => settings[measure])).Estimate + Fit.Residuals[row]);
+        }
+
+        return minutes;
+    }
+
+    /// <summary>The rise time in minutes that the fit expects of each bake used.</summary>
+    public IReadOnlyList<double> Expected => [.. Fit.FittedValues.Select(Math.Exp)];
+
+    private IEnumerable<AnswerCheck> AgainstTheTrade()
+    {
+        foreach (var band in TradeBand.All)
+        {
+            if (Coefficient(band.Term) is not { } term)
+            {
+                continue;
+            }
+
+            var inside = band.Contains(term.Estimate);
+            yield return new AnswerCheck($"trade_band_{band.Term}", term.Estimate, inside, inside
+                ? $"The term {band.Term} lies where the trade expects it ({band.Source})."
+                : $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source}).");
+        }
+    }
+
+    private IEnumerable<string> Remarks()
+    {
+        var spans = Used.Count(bake => bake[BakeColumns.RiseNotReady] is not null);
+        if (spans > 0)
+        {
+            yield return $"{spans} of {Used.Count} rise times are only known to lie between two looks; "
+                + "the later look was taken, so these read a little long.";
+        }
+
+        var stopped = LeftOutBakes.FirstOrDefault(left => left.Bakes.Any(bake => bake.RiseOutcome == RiseOutcome.Stopped));
+        if (stopped is not null)
+        {
+            yield return $"{stopped.Bakes.Count} rises were stopped before the dough was ready and are left out; "
+                + "slow doughs are the ones most often stopped, so the times read a little short.";
+        }
+
+        foreach (var remark in CommonRemarks())
+        {
+            yield return remark;
+        }
+    }
+
+    private Estimate? OfTemperature(Func<double, double> of)
+    {
+        if (Coefficient(RiseTime.DoughTemperatureTerm) is not { } slope)
+        {
+            return null;
+        }
+
+        var interval = slope.Interval(Level);
+        var (one, other) = (of(interval.Low), of(interval.High));
+        return new Estimate(of(slope.Estimate), Math.Min(one, other), Math.Max(one, other));
+    }
+
+    private static Interval Minutes(Interval logarithms) => new(Math.Exp(logarithms.Low), Math.Exp(logarithms.High));
+
+    private static string Spelled(string term) => term switch
+    {
+        RiseTime.DoughTemperatureTerm => $"dough temperature less {Cause.CentreTemperatureC} °C",
+        RiseTime.HydrationTerm => $"hydration less {Cause.CentreHydrationPct} %",
+        RiseTime.LogYeastTerm => "ln(yeast percent)",
+        RiseTime.SaltTerm => "salt percent",
+        RiseTime.SugarTerm => "sugar percent",
+        _ => throw new ArgumentOutOfRangeException(nameof(term), term, "Not a term of this model."),
+    };
+}
