@@ -66,18 +66,23 @@ public sealed class LoafVolumeAnswer : ModelAnswer
             return (null, "The fitted curve doesn't bend down, so it has no top.");
         }
 
-        var problem = QuadraticVertex.Of(Fit, LoafVolume.HydrationTerm, LoafVolume.HydrationSquaredTerm, Level);
-        if (!problem.TryGet(out var vertex, out _))
+        // The product with temperature, counted from the centre, is nothing at the centre's temperature.
+        if (!QuadraticVertex.Of(Fit, LoafVolume.HydrationTerm, LoafVolume.HydrationSquaredTerm, Level).TryGet(out var vertex, out _)
+            || vertex.Location.Estimate is not { } fromCentre)
         {
             return (null, "The fitted curve doesn't bend, so it has no top.");
         }
 
-        var best = Cause.CentreHydrationPct + vertex.Location;
+        var best = Hydration(fromCentre);
         var baked = Used.Select(bake => Measures.Hydration.Of(bake)!.Value).ToList();
         return best < baked.Min() || best > baked.Max()
             ? (null, "The curve's top lies outside the hydrations that were baked.")
-            : (new Estimate(best, Cause.CentreHydrationPct + vertex.Interval.Low, Cause.CentreHydrationPct + vertex.Interval.High), "");
+            : (new Estimate(best, Hydration(vertex.Location.Low), Hydration(vertex.Location.High)), "");
     }
+
+    private static double Hydration(double fromCentre) => Cause.CentreHydrationPct + fromCentre;
+
+    private static double? Hydration(double? fromCentre) => Cause.CentreHydrationPct + fromCentre;
 
     private IEnumerable<string> Remarks()
     {
