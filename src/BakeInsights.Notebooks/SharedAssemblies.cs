@@ -30,6 +30,9 @@ internal static class SharedAssemblies
     {
         var files = new SortedDictionary<string, string>(StringComparer.Ordinal);
         Collect(typeof(SharedAssemblies).Assembly, files);
+
+        // Notebooks make charts by this one; none of our own code may happen to refer to it.
+        Collect(typeof(Plotly.NET.CSharp.Chart).Assembly, files);
         return [.. files.Values];
     }
 

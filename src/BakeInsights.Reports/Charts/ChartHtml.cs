@@ -42,7 +42,7 @@ public static class ChartHtml
 
         // The default JSON encoder escapes <, > and &, so text in a figure can't end the script element.
         return $"""
-            <div class="bake-chart" role="img" aria-label="{label}" style="height:{height}px">
+            <div class="bake-chart" role="figure" aria-label="{label}" style="height:{height}px">
             <noscript>{label} (drawn by a script, and scripts are switched off here)</noscript>
             <script type="application/json">{figure.ToJsonString()}</script>
             </div>
