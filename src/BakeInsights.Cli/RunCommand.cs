@@ -1,0 +1,59 @@
+using BakeInsights.Notebooks;
+using Spectre.Console.Cli;
+
+namespace BakeInsights.Cli;
+
+/// <summary><c>bakeinsights run</c>: runs a notebook and writes what it says as a page or as an executed notebook.</summary>
+internal sealed class RunCommand : AsyncCommand<RunSettings>
+{
+    public override async Task<int> ExecuteAsync(
+        CommandContext context, RunSettings settings, CancellationToken cancellationToken)
+    {
+        var title = Path.GetFileNameWithoutExtension(settings.Notebook);
+        var target = settings.To ?? title + RunFile.PageExtension;
+        CheckTarget(settings.Notebook, target);
+
+        NotebookRun run;
+        using (var line = new ProgressLine())
+        {
+            line.Show("Starting");
+            run = await NotebookRunner.RunAsync(
+                settings.Notebook,
+                settings.NotebookSettings(),
+                cell => line.Show($"Cell {cell.Number} of {cell.Count}: {cell.Name}"),
+                cancellationToken);
+        }
+
+        RunFile.Write(run, target, title);
+        if (run.Failure is { } failure)
+        {
+            throw new CommandFailure(
+                $"Cell {failure.Number} ({failure.Name}) failed: {failure.Message.Split('\n')[0].TrimEnd('.')}. "
+                + $"See it in place in {target}.");
+        }
+
+        Console.Out.WriteLine(target);
+        return ExitCode.Done;
+    }
+
+    // Before the run, which takes a while.
+    private static void CheckTarget(string notebook, string target)
+    {
+        if (!RunFile.IsKnown(target))
+        {
+            throw new CommandFailure(
+                $"{target} can't be written: give a name that ends in {RunFile.PageExtension} or {RunFile.NotebookExtension}.");
+        }
+
+        if (Path.GetFullPath(target).Equals(Path.GetFullPath(notebook), StringComparison.OrdinalIgnoreCase))
+        {
+            throw new CommandFailure($"{target} is the notebook itself: give another name with --to.");
+        }
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(target))!;
+        if (!Directory.Exists(folder))
+        {
+            throw new CommandFailure($"There is no folder {folder}: make it, or give another name with --to.");
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace BakeInsights.Cli;
+
+/// <summary>What <c>bakeinsights run</c> is asked.</summary>
+internal sealed class RunSettings : CommandSettings
+{
+    [CommandArgument(0, "<notebook>")]
+    [Description("The notebook to run, an .ipynb file. It is not changed.")]
+    public required string Notebook { get; init; }
+
+    [CommandOption("--journal <JOURNAL>")]
+    [Description("The journal for the notebook: a folder, or a CSV file of bakes.")]
+    public string? Journal { get; init; }
+
+    [CommandOption("--units <UNITS>")]
+    [Description("The units that people read: metric or us.")]
+    public string? Units { get; init; }
+
+    [CommandOption("--set <NAME=VALUE>")]
+    [Description("Another of the notebook's settings; may be given several times.")]
+    public string[] Set { get; init; } = [];
+
+    [CommandOption("--to <FILE>")]
+    [Description("Where to write: FILE.html for a page, FILE.ipynb for the executed notebook. Else NOTEBOOK.html here.")]
+    public string? To { get; init; }
+
+    /// <summary>The notebook's settings by name, a relative journal path made absolute.</summary>
+    /// <exception cref="CommandFailure">A value is missing, given twice, or impossible.</exception>
+    public IReadOnlyDictionary<string, string> NotebookSettings()
+    {
+        var values = new Dictionary<string, string>();
+        foreach (var pair in Set)
+        {
+            var sign = pair.IndexOf('=', StringComparison.Ordinal);
+            if (sign < 1)
+            {
+                throw new CommandFailure($"--set {pair} has no value: write --set name=value.");
+            }
+
+            Add(values, pair[..sign].Trim(), pair[(sign + 1)..]);
+        }
+
+        Add(values, "journal", Journal);
+        Add(values, "units", Units);
+        if (values.TryGetValue("units", out var units) && units is not ("metric" or "us"))
+        {
+            throw new CommandFailure($"There are no units {units}: say metric or us.");
+        }
+
+        if (values.TryGetValue("journal", out var journal))
+        {
+            // The notebook runs in its own folder; the path was meant from here.
+            values["journal"] = File.Exists(journal) || Directory.Exists(journal)
+                ? Path.GetFullPath(journal)
+                : throw new CommandFailure($"There is no journal {journal}: give a folder, or a CSV file of bakes.");
+        }
+
+        return values;
+    }
+
+    private static void Add(Dictionary<string, string> values, string name, string? value)
+    {
+        if (value is not null && !values.TryAdd(name, value))
+        {
+            throw new CommandFailure($"The setting {name} is given twice: give it once.");
+        }
+    }
+}

@@ -1,0 +1,68 @@
+using Microsoft.DotNet.Interactive.Formatting;
+
+namespace BakeInsights.Notebooks;
+
+/// <summary>
+/// Runs notebooks in this process, without an editor, Jupyter or a network. One run at a time: a run sets the
+/// process's current directory and its formatters.
+/// </summary>
+public static class NotebookRunner
+{
+    private static readonly SemaphoreSlim OneAtATime = new(1);
+
+    /// <summary>
+    /// Runs the code cells from the first to the last, with the notebook's folder as the current directory, and stops
+    /// at the first that fails. <c>#r "nuget: BakeInsights..."</c> is answered with this very build.
+    /// </summary>
+    /// <param name="path">The notebook. The file is read only.</param>
+    /// <param name="settings">New values for its settings; see <see cref="NotebookSettings.Apply"/>.</param>
+    /// <param name="progress">Called before each code cell; null for none.</param>
+    /// <param name="cancellation">Stops the run between cells, and within a cell that waits for something.</param>
+    /// <exception cref="NotebookException">The notebook can't be read, or its settings can't be set so.</exception>
+    /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    public static async Task<NotebookRun> RunAsync(
+        string path,
+        IReadOnlyDictionary<string, string> settings,
+        Action<CellProgress>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        var notebook = NotebookSettings.Apply(NotebookDocument.Read(path), settings);
+        await OneAtATime.WaitAsync(cancellation);
+        var before = Directory.GetCurrentDirectory();
+        try
+        {
+            Directory.SetCurrentDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            Formatter.ResetToDefault();
+            using var kernel = new NotebookKernel();
+            return await RunCellsAsync(notebook, kernel, progress, cancellation);
+        }
+        finally
+        {
+            Directory.SetCurrentDirectory(before);
+            OneAtATime.Release();
+        }
+    }
+
+    private static async Task<NotebookRun> RunCellsAsync(
+        NotebookDocument notebook, NotebookKernel kernel, Action<CellProgress>? progress, CancellationToken cancellation)
+    {
+        var cells = notebook.Cells.Select(cell => cell with { Outputs = [], ExecutionCount = null }).ToArray();
+        var code = Enumerable.Range(0, cells.Length).Where(i => cells[i].IsCode).ToArray();
+        CellFailure? failure = null;
+        for (var n = 1; n <= code.Length && failure is null; n++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var cell = cells[code[n - 1]];
+            progress?.Invoke(new CellProgress(n, code.Length, cell.Name));
+            var outputs = CellOutputs.From(await kernel.RunAsync(cell, cancellation));
+            cancellation.ThrowIfCancellationRequested();
+            cells[code[n - 1]] = cell with { Outputs = outputs, ExecutionCount = n };
+            if (outputs.OfType<CellError>().FirstOrDefault() is { } error)
+            {
+                failure = new CellFailure(n, cell.Name, error.Message);
+            }
+        }
+
+        return new NotebookRun(notebook.WithCells([.. cells]), failure);
+    }
+}

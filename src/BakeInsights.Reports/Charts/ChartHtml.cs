@@ -1,0 +1,90 @@
+using System.Net;
+using System.Text.Encodings.Web;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Plotly.NET;
+
+namespace BakeInsights.Reports;
+
+/// <summary>Turns a chart into HTML that needs nothing but <c>window.Plotly</c>; see <see cref="PlotlyScript"/>.</summary>
+public static class ChartHtml
+{
+    /// <summary>
+    /// Draws every chart of the document that has not been drawn yet. A chart is found by its class and not by an id,
+    /// so a cell that runs twice, or two notebooks on one page, can't draw into each other's charts.
+    /// </summary>
+    internal const string DrawWaitingCharts = """
+        (function () {
+          if (!window.Plotly) { return; }
+          document.querySelectorAll('.bake-chart:not([data-drawn])').forEach(function (chart) {
+            var figure = JSON.parse(chart.querySelector('script').textContent);
+            chart.setAttribute('data-drawn', '');
+            chart.textContent = '';
+            window.Plotly.newPlot(chart, figure.data, figure.layout, figure.config);
+          });
+        })();
+        """;
+
+    // A height is needed before the chart is drawn: it keeps the text below from jumping.
+    private const int UsualHeightPixels = 450;
+
+    /// <summary>
+    /// The chart as a fragment: its figure as data, and a script that draws it at once if Plotly is there and leaves
+    /// it waiting if not. The width is that of its place on the page; a height stays if the chart sets one itself.
+    /// </summary>
+    /// <param name="chart">The chart. The same chart gives the same text.</param>
+    public static string Fragment(GenericChart chart)
+    {
+        ArgumentNullException.ThrowIfNull(chart);
+        var figure = FigureOf(chart);
+        var height = (int?)figure["layout"]!["height"] ?? UsualHeightPixels;
+        var label = HtmlEncoder.Default.Encode(PlainText(chart));
+
+        // The default JSON encoder escapes <, > and &, so text in a figure can't end the script element.
+        return $"""
+            <div class="bake-chart" role="figure" aria-label="{label}" style="height:{height}px">
+            <noscript>{label} (drawn by a script, and scripts are switched off here)</noscript>
+            <script type="application/json">{figure.ToJsonString()}</script>
+            </div>
+            <script>
+            {DrawWaitingCharts}
+            </script>
+            """;
+    }
+
+    /// <summary>The chart for readers of plain text: that it is one, and its title.</summary>
+    public static string PlainText(GenericChart chart)
+    {
+        ArgumentNullException.ThrowIfNull(chart);
+        var title = FigureOf(chart)["layout"]!["title"] switch
+        {
+            JsonObject parts => (string?)parts["text"],
+            JsonValue text => (string?)text,
+            _ => null,
+        };
+
+        // Plotly's texts know a few tags, such as <br> and <b>; here only the words count.
+        var words = WebUtility.HtmlDecode(Regex.Replace(title ?? "", "<[^<>]*>", " ")).Trim();
+        return words.Length > 0 ? $"Chart: {words}" : "Chart";
+    }
+
+    private static JsonObject FigureOf(GenericChart chart)
+    {
+        var written = JsonNode.Parse(GenericChart.toFigureJson(chart))!;
+        var layout = written["layout"]!.DeepClone().AsObject();
+
+        // Plotly.NET writes its own default size into every layout, and a fixed width does not fit a phone.
+        layout.Remove("width");
+        if ((int?)layout["height"] == Defaults.DefaultHeight)
+        {
+            layout.Remove("height");
+        }
+
+        return new JsonObject
+        {
+            ["data"] = written["data"]!.DeepClone(),
+            ["layout"] = layout,
+            ["config"] = new JsonObject { ["responsive"] = true, ["displaylogo"] = false },
+        };
+    }
+}
