@@ -23,10 +23,9 @@ public sealed class DoughSettings
         var medians = new Dictionary<Measure, double>();
         foreach (var measure in Settable)
         {
-            var values = bakes.Select(measure.Of).OfType<double>().Order().ToList();
-            if (values.Count > 0)
+            if (MeasureSummary.Of(measure, bakes) is { } summary)
             {
-                medians[measure] = (values[(values.Count - 1) / 2] + values[values.Count / 2]) / 2;
+                medians[measure] = summary.Middle;
             }
         }
 

@@ -6,7 +6,7 @@ namespace BakeInsights;
 public sealed class LoafVolumeAnswer : ModelAnswer
 {
     internal LoafVolumeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
-        : base(model, asideBefore, "mL/g")
+        : base(model, asideBefore, Measures.SpecificVolume, "mL/g")
     {
         (BestHydration, WhyNoBestHydration) = FindBestHydration();
         Checks = [LargestLeverage(), LargestResidual()];
@@ -23,6 +23,9 @@ public sealed class LoafVolumeAnswer : ModelAnswer
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Caveats { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> Expected => Fit.FittedValues;
 
     /// <summary>
     /// The hydration, in percent, that gives the most volume at the centre's temperature, with an interval by

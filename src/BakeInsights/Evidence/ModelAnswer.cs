@@ -8,16 +8,26 @@ public abstract class ModelAnswer
     /// <summary>The confidence of every interval.</summary>
     public const double Level = 0.95;
 
+    /// <summary>The dough temperature that every model counts from, in °C.</summary>
+    public const double CentreTemperatureC = Cause.CentreTemperatureC;
+
+    /// <summary>The hydration that every model counts from, in percent.</summary>
+    public const double CentreHydrationPct = Cause.CentreHydrationPct;
+
     private readonly FittedModel _model;
     private readonly IReadOnlyList<LeftOutBakes> _asideBefore;
 
-    private protected ModelAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore, string responseUnit)
+    private protected ModelAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore, Measure result, string responseUnit)
     {
+        Result = result;
         _model = model;
         _asideBefore = asideBefore;
         Terms = model.TermsIn(responseUnit);
         Typical = DoughSettings.MedianOf(Used);
     }
+
+    /// <summary>The measure that the answer explains.</summary>
+    public Measure Result { get; }
 
     /// <summary>The bakes that the answer rests on.</summary>
     public IReadOnlyList<Bake> Used => _model.Selection.Bakes;
@@ -45,6 +55,9 @@ public abstract class ModelAnswer
 
     /// <summary>The model written out.</summary>
     public abstract string Model { get; }
+
+    /// <summary>The result that the fit expects of each bake used, in its canonical unit.</summary>
+    public abstract IReadOnlyList<double> Expected { get; }
 
     /// <summary>Looks at whether the answer can be trusted.</summary>
     public abstract IReadOnlyList<AnswerCheck> Checks { get; }

@@ -6,7 +6,7 @@ namespace BakeInsights;
 public sealed class RiseTimeAnswer : ModelAnswer
 {
     internal RiseTimeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
-        : base(model, asideBefore, "ln(min)")
+        : base(model, asideBefore, Measures.RiseTime, "ln(min)")
     {
         Checks = [LargestLeverage(), LargestResidual(), .. AgainstTheTrade()];
         Caveats = [.. Remarks()];
@@ -22,11 +22,20 @@ public sealed class RiseTimeAnswer : ModelAnswer
     /// <inheritdoc/>
     public override IReadOnlyList<string> Caveats { get; }
 
-    /// <summary>Percent by which the rise time changes for each °C of dough; null when temperature was left out.</summary>
-    public Estimate? ChangePctPerDegree => OfTemperature(TemperatureCoefficient.TimeChangePctPerDegree);
-
     /// <summary>How many times as fast the dough rises when it is 10 °C warmer; null when temperature was left out.</summary>
-    public Estimate? Q10 => OfTemperature(TemperatureCoefficient.Q10);
+    public Estimate? Q10 => FromSlope(RiseTime.DoughTemperatureTerm, TemperatureCoefficient.Q10);
+
+    /// <summary>
+    /// Percent by which the rise time changes when the dough is this many °C warmer; null when temperature was left
+    /// out.
+    /// </summary>
+    public Estimate? ChangePct(double warmerC) => ChangePct(RiseTime.DoughTemperatureTerm, warmerC);
+
+    /// <summary>
+    /// Percent by which the rise time changes with a change of a term, in the term's unit; null when the term was
+    /// left out.
+    /// </summary>
+    public Estimate? ChangePct(string term, double change) => FromSlope(term, slope => 100 * (Math.Exp(slope * change) - 1));
 
     /// <summary>
     /// Minutes by which the rise time of the typical dough changes when it is this many °C warmer; the interval is
@@ -35,7 +44,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
     public Estimate? ChangeInMinutes(double warmerC)
     {
         var minutes = At(Typical).Estimate;
-        return OfTemperature(slope => minutes * (Math.Exp(slope * warmerC) - 1));
+        return FromSlope(RiseTime.DoughTemperatureTerm, slope => minutes * (Math.Exp(slope * warmerC) - 1));
     }
 
     /// <summary>The rise time in minutes of a dough with these settings.</summary>
@@ -73,8 +82,8 @@ public sealed class RiseTimeAnswer : ModelAnswer
         return minutes;
     }
 
-    /// <summary>The rise time in minutes that the fit expects of each bake used.</summary>
-    public IReadOnlyList<double> Expected => [.. Fit.FittedValues.Select(Math.Exp)];
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> Expected => [.. Fit.FittedValues.Select(Math.Exp)];
 
     private IEnumerable<AnswerCheck> AgainstTheTrade()
     {
@@ -114,9 +123,10 @@ public sealed class RiseTimeAnswer : ModelAnswer
         }
     }
 
-    private Estimate? OfTemperature(Func<double, double> of)
+    // All that is made of a slope here goes one way with it, so the ends of the slope's interval give the ends of its own.
+    private Estimate? FromSlope(string term, Func<double, double> of)
     {
-        if (Coefficient(RiseTime.DoughTemperatureTerm) is not { } slope)
+        if (Coefficient(term) is not { } slope)
         {
             return null;
         }

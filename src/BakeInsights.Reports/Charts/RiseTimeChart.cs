@@ -1,0 +1,42 @@
+using Plotly.NET;
+
+namespace BakeInsights.Reports;
+
+/// <summary>Rise time against dough temperature.</summary>
+public static class RiseTimeChart
+{
+    private const int CurvePoints = 60;
+
+    /// <summary>
+    /// Each bake as it would have been with the typical dough, the fitted curve, the band of its mean, and the band
+    /// that one more bake falls in. Null when the answer has no term for temperature.
+    /// </summary>
+    public static GenericChart? AgainstDoughTemperature(RiseTimeAnswer answer, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        if (MeasureSummary.Of(Measures.DoughTemperature, answer.Used) is not { } baked || answer.Q10 is null)
+        {
+            return null;
+        }
+
+        var figures = new Figures(units);
+        var temperature = figures.UnitOf(Dimension.Temperature);
+        var grid = Enumerable.Range(0, CurvePoints).Select(i => baked.Least + (i * (baked.Most - baked.Least) / (CurvePoints - 1)));
+        var curve = answer.OverTemperature(grid);
+        double[] x = [.. curve.Select(point => temperature.Value(point.X))];
+        var look = Palette.Series[0];
+        return ChartFrame.Around(
+            "Warmer dough is ready sooner, or not?",
+            figures.TitleOf(Measures.DoughTemperature),
+            figures.TitleOf(Measures.RiseTime),
+            Traces.Band("one more bake (95 %)", x, curve.Select(p => p.Prediction.Low), curve.Select(p => p.Prediction.High), Palette.Sheer(look.Colour, 0.12)),
+            Traces.Band("mean of many (95 %)", x, curve.Select(p => p.Mean.Low), curve.Select(p => p.Mean.High), Palette.Sheer(look.Colour, 0.3)),
+            Traces.Line("fitted", x.Cast<object>(), curve.Select(p => p.Estimate), look.Colour),
+            Traces.Points(
+                "bake, moved to the typical dough",
+                answer.Used.Select(bake => (object)temperature.Value(Measures.DoughTemperature.Of(bake)!.Value)),
+                answer.MinutesAsTypical(),
+                answer.Used.Select(bake => HoverWords.Of(bake, figures, Measures.DoughTemperature, Measures.RiseTime, Measures.Hydration, Measures.Yeast)),
+                Palette.Series[2]));
+    }
+}

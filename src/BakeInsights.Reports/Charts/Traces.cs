@@ -1,0 +1,66 @@
+using System.Net;
+using Plotly.NET;
+
+namespace BakeInsights.Reports;
+
+/// <summary>
+/// The few kinds of trace that the charts are made of, by the attribute names of plotly.js: its published reference
+/// is the one place where each is explained.
+/// </summary>
+internal static class Traces
+{
+    private const int MarkerSize = 9;
+
+    /// <summary>One mark for each value, with words to show beside the pointer.</summary>
+    public static Trace Points(
+        string name, IEnumerable<object> x, IEnumerable<double> y, IEnumerable<string> words, (string Colour, string Marker) look)
+    {
+        var trace = Scatter(name, x, y, "markers");
+        trace.SetProperty("marker", new Dictionary<string, object>
+        {
+            ["color"] = look.Colour,
+            ["symbol"] = look.Marker,
+            ["size"] = MarkerSize,
+            ["line"] = new Dictionary<string, object> { ["color"] = "white", ["width"] = 1 },
+        });
+        trace.SetProperty("text", words.ToArray());
+        trace.SetProperty("hovertemplate", "%{text}<extra></extra>");
+        return trace;
+    }
+
+    /// <summary>A line through values in order.</summary>
+    public static Trace Line(string name, IEnumerable<object> x, IEnumerable<double> y, string colour, string dash = "solid")
+    {
+        var trace = Scatter(name, x, y, "lines");
+        trace.SetProperty("line", new Dictionary<string, object> { ["color"] = colour, ["width"] = 2.5, ["dash"] = dash });
+        trace.SetProperty("hoverinfo", "skip");
+        return trace;
+    }
+
+    /// <summary>The surface between two lines, drawn as one closed outline.</summary>
+    public static Trace Band(string name, IReadOnlyList<double> x, IEnumerable<double> low, IEnumerable<double> high, string fill)
+    {
+        var trace = Scatter(
+            name, [.. x.Cast<object>(), .. x.Reverse().Cast<object>()], [.. low, .. high.Reverse()], "lines");
+        trace.SetProperty("fill", "toself");
+        trace.SetProperty("fillcolor", fill);
+        trace.SetProperty("line", new Dictionary<string, object> { ["width"] = 0 });
+        trace.SetProperty("hoverinfo", "skip");
+        return trace;
+    }
+
+    /// <summary>
+    /// Words to show beside the pointer, a line each. Text of a journal is made harmless: plotly.js reads tags in it.
+    /// </summary>
+    public static string Words(params IEnumerable<string> lines) => string.Join("<br>", lines.Select(WebUtility.HtmlEncode));
+
+    private static Trace Scatter(string name, IEnumerable<object> x, IEnumerable<double> y, string mode)
+    {
+        var trace = new Trace("scatter");
+        trace.SetProperty("name", name);
+        trace.SetProperty("x", x.ToArray());
+        trace.SetProperty("y", y.ToArray());
+        trace.SetProperty("mode", mode);
+        return trace;
+    }
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+
+namespace BakeInsights.Reports;
+
+/// <summary>The parts that every answer of a model is shown with.</summary>
+internal static class AnswerBlocks
+{
+    /// <summary>The coefficients, for readers who want the numbers behind the words.</summary>
+    public static ViewTable Coefficients(ModelAnswer answer) => new(
+        $"The fit in numbers. {answer.Model}; centred at {Figures.Rounded(ModelAnswer.CentreTemperatureC, 0)} °C and "
+            + $"{Figures.Rounded(ModelAnswer.CentreHydrationPct, 0)} % hydration.",
+        [
+            new ViewColumn("Term", false),
+            new ViewColumn("Unit", false),
+            new ViewColumn("Estimate", true),
+            new ViewColumn("Standard error", true),
+            new ViewColumn("95 % interval", true),
+            new ViewColumn("p", true),
+        ],
+        [.. answer.Terms.Select(Row)]);
+
+    /// <summary>What the answer rests on: bakes used, bakes and terms left out.</summary>
+    public static ViewParagraph Basis(ModelAnswer answer, int bakes)
+    {
+        var sentences = new List<string> { $"This rests on {answer.Used.Count} of {JournalView.Count(bakes, "bake")}." };
+        if (answer.LeftOutBakes.Count > 0)
+        {
+            var groups = answer.LeftOutBakes.Select(left =>
+                $"{left.Bakes.Count.ToString(CultureInfo.InvariantCulture)} with {left.Reason} ({Named(left.Bakes)})");
+            sentences.Add($"Left out: {string.Join("; ", groups)}.");
+        }
+
+        sentences.AddRange(answer.LeftOutTerms.Select(left => $"Not in the model: {left.Name.Replace('_', ' ')}. {left.Reason}"));
+        return new ViewParagraph(string.Join(" ", sentences));
+    }
+
+    /// <summary>Checks that failed, and the caveats.</summary>
+    public static ViewList Reservations(ModelAnswer answer) =>
+        new([.. answer.Checks.Where(check => !check.Passed).Select(check => check.Statement), .. answer.Caveats]);
+
+    private static string Named(IReadOnlyList<Bake> bakes)
+    {
+        const int most = 6;
+        var names = string.Join(", ", bakes.Take(most).Select(bake => bake.Id));
+        return bakes.Count > most ? names + ", …" : names;
+    }
+
+    private static IReadOnlyList<string> Row(AnswerTerm term)
+    {
+        var interval = term.Coefficient.Interval(ModelAnswer.Level);
+        return
+        [
+            term.Name,
+            term.Unit,
+            Figures.Significant(term.Coefficient.Estimate),
+            Figures.Significant(term.Coefficient.StandardError, 2),
+            $"{Figures.Significant(interval.Low)} to {Figures.Significant(interval.High)}",
+            term.Coefficient.PValue is { } p ? Probability(p) : "–",
+        ];
+    }
+
+    private static string Probability(double p) =>
+        p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
+}

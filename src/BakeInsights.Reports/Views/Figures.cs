@@ -1,0 +1,51 @@
+using System.Globalization;
+
+namespace BakeInsights.Reports;
+
+/// <summary>Numbers as people read them: in their unit system, rounded, the same in every culture.</summary>
+internal sealed class Figures(UnitSystem units)
+{
+    /// <summary>The display unit of a dimension.</summary>
+    public DisplayUnit UnitOf(Dimension dimension) => DisplayUnit.For(dimension, units);
+
+    /// <summary>A title with its unit: "Dough temperature (°C)".</summary>
+    public string TitleOf(Measure measure) => TitleOf(measure.Title, measure.Dimension);
+
+    /// <summary>A title with its unit.</summary>
+    public string TitleOf(string title, Dimension dimension) =>
+        UnitOf(dimension).Label is { Length: > 0 } label ? $"{title} ({label})" : title;
+
+    /// <summary>A value without its unit, for a table whose heading names it; a dash when it is missing.</summary>
+    public string Bare(Dimension dimension, double? canonical)
+    {
+        var unit = UnitOf(dimension);
+        return canonical is { } value ? Rounded(unit.Value(value), unit.Decimals) : "–";
+    }
+
+    /// <summary>A value with its unit: "24.0 °C".</summary>
+    public string WithUnit(Dimension dimension, double canonical) =>
+        $"{Bare(dimension, canonical)} {UnitOf(dimension).Label}".TrimEnd();
+
+    /// <summary>Two ends without a unit: "2.1 to 2.9"; an end that isn't there is said.</summary>
+    public static string Range(double? low, double? high, int decimals) => (low, high) switch
+    {
+        ({ } from, { } to) => $"{Rounded(from, decimals)} to {Rounded(to, decimals)}",
+        ({ } from, null) => $"{Rounded(from, decimals)} or more",
+        (null, { } to) => $"{Rounded(to, decimals)} or less",
+        (null, null) => "no bounds",
+    };
+
+    /// <summary>A number with this many decimals, a true minus sign, and no minus zero.</summary>
+    public static string Rounded(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero) + 0.0;
+        return rounded.ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('-', '−');
+    }
+
+    /// <summary>A number of this many significant digits, for coefficients of any size.</summary>
+    public static string Significant(double value, int digits = 3)
+    {
+        var decimals = value == 0 ? 0 : Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 10);
+        return Rounded(value, decimals);
+    }
+}

@@ -1,0 +1,76 @@
+namespace BakeInsights.Reports;
+
+/// <summary>What moved the loaf's volume, in words and tables.</summary>
+public static class LoafVolumeView
+{
+    private const int HydrationSteps = 5;
+
+    /// <summary>The answer as a baker reads it.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="bakes">How many bakes were asked about.</param>
+    /// <param name="units">The units to speak in.</param>
+    public static View Of(LoafVolumeAnswer answer, int bakes, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        var figures = new Figures(units);
+        List<ViewBlock> blocks = [new ViewHeading("What moved the loaf's volume"), new ViewParagraph(Headline(answer, figures))];
+        if (answer.Coefficient(LoafVolume.HydrationTerm) is not null)
+        {
+            blocks.Add(Expected(answer, figures));
+        }
+
+        return new View(
+        [
+            .. blocks,
+            AnswerBlocks.Basis(answer, bakes),
+            AnswerBlocks.Reservations(answer),
+            AnswerBlocks.Coefficients(answer),
+        ]);
+    }
+
+    private static string Headline(LoafVolumeAnswer answer, Figures figures)
+    {
+        var share = $"Hydration and dough temperature account for {Figures.Rounded(100 * answer.RSquared, 0)} % of the variation; "
+            + $"bakes made alike differ by about {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
+        if (answer.BestHydration is not { } best)
+        {
+            return $"The journal names no best hydration. {answer.WhyNoBestHydration} {share}";
+        }
+
+        var centre = figures.WithUnit(Dimension.Temperature, ModelAnswer.CentreTemperatureC);
+        return $"Loaves were largest at about {Figures.Rounded(best.Value, 1)} % hydration, for a dough of {centre} "
+            + $"(95 % interval {Figures.Range(best.Low, best.High, 1)} %). {share}";
+    }
+
+    private static ViewTable Expected(LoafVolumeAnswer answer, Figures figures)
+    {
+        var baked = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
+        var hydrations = Enumerable.Range(0, HydrationSteps)
+            .Select(step => baked.Least + (step * (baked.Most - baked.Least) / (HydrationSteps - 1)));
+        var typical = answer.Typical[Measures.DoughTemperature];
+        var points = typical is { } celsius ? answer.OverHydration(hydrations, celsius) : [];
+        return new ViewTable(
+            typical is { } temperature
+                ? $"Specific volume to expect from a dough of {figures.WithUnit(Dimension.Temperature, temperature)}, over the hydrations baked."
+                : "Specific volume to expect.",
+            [
+                new ViewColumn(figures.TitleOf(Measures.Hydration), true),
+                new ViewColumn(figures.TitleOf(Measures.SpecificVolume), true),
+                new ViewColumn("Mean, 95 % interval", true),
+                new ViewColumn("One more bake, 95 %", true),
+            ],
+            [.. points.Select(point => Row(point, figures))]);
+    }
+
+    private static IReadOnlyList<string> Row(CurvePoint point, Figures figures)
+    {
+        var unit = figures.UnitOf(Dimension.SpecificVolume);
+        return
+        [
+            figures.Bare(Dimension.Percent, point.X),
+            figures.Bare(Dimension.SpecificVolume, point.Estimate),
+            Figures.Range(unit.Value(point.Mean.Low), unit.Value(point.Mean.High), unit.Decimals),
+            Figures.Range(unit.Value(point.Prediction.Low), unit.Value(point.Prediction.High), unit.Decimals),
+        ];
+    }
+}

@@ -1,0 +1,77 @@
+namespace BakeInsights.Reports;
+
+/// <summary>What moved the rise time, in words and tables.</summary>
+public static class RiseTimeView
+{
+    /// <summary>The answer as a baker reads it.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="bakes">How many bakes were asked about.</param>
+    /// <param name="units">The units to speak in.</param>
+    public static View Of(RiseTimeAnswer answer, int bakes, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        var figures = new Figures(units);
+        return new View(
+        [
+            new ViewHeading("What moved the rise time"),
+            new ViewParagraph(Headline(answer, figures)),
+            Causes(answer, figures),
+            AnswerBlocks.Basis(answer, bakes),
+            AnswerBlocks.Reservations(answer),
+            AnswerBlocks.Coefficients(answer),
+        ]);
+    }
+
+    /// <summary>The main result in a sentence or two.</summary>
+    internal static string Headline(RiseTimeAnswer answer, Figures figures)
+    {
+        var unit = figures.UnitOf(Dimension.Temperature);
+        var oneDegree = 1 / unit.Factor;
+        var typical = answer.At(answer.Typical);
+        if (answer.ChangeInMinutes(oneDegree) is not { } minutes || answer.ChangePct(oneDegree) is not { } percent
+            || answer.Q10 is not { } q10)
+        {
+            return "The journal can't say what the dough's temperature does to the rise time.";
+        }
+
+        var sooner = minutes.Value < 0;
+        var sign = sooner ? -1 : 1;
+        return $"A dough 1 {unit.Label} warmer was ready about {Figures.Rounded(sign * minutes.Value, 0)} min "
+            + $"{(sooner ? "sooner" : "later")} ({Ends(minutes, sign, 0)}), which is {Figures.Rounded(sign * percent.Value, 1)} % "
+            + $"of its time ({Ends(percent, sign, 1)}), counted from the journal's typical dough: "
+            + $"{figures.WithUnit(Dimension.Temperature, typical.X)}, ready in {Figures.Rounded(typical.Estimate, 0)} min. "
+            + $"Ten degrees Celsius warmer means {Figures.Rounded(q10.Value, 1)} times as fast "
+            + $"(Q10, {Figures.Range(q10.Low, q10.High, 1)}). Ranges are 95 % intervals.";
+    }
+
+    private static string Ends(Estimate estimate, int sign, int decimals) => sign > 0
+        ? Figures.Range(estimate.Low, estimate.High, decimals)
+        : Figures.Range(-estimate.High, -estimate.Low, decimals);
+
+    private static ViewTable Causes(RiseTimeAnswer answer, Figures figures)
+    {
+        var temperature = figures.UnitOf(Dimension.Temperature);
+        (string Term, string Step, double Change)[] steps =
+        [
+            (RiseTime.DoughTemperatureTerm, $"dough 1 {temperature.Label} warmer", 1 / temperature.Factor),
+            (RiseTime.HydrationTerm, "hydration 1 point higher", 1),
+            (RiseTime.LogYeastTerm, "yeast a quarter more", Math.Log(1.25)),
+            (RiseTime.SaltTerm, "salt 0.5 points higher", 0.5),
+            (RiseTime.SugarTerm, "sugar 1 point higher", 1),
+        ];
+        return new ViewTable(
+            "What each cause did, the others held still.",
+            [new ViewColumn("One step", false), new ViewColumn("Rise time changes by", true), new ViewColumn("95 % interval", true)],
+            [
+                .. steps
+                    .Select(step => (step.Step, Change: answer.ChangePct(step.Term, step.Change)))
+                    .Where(row => row.Change is not null)
+                    .Select(row => new[]
+                    {
+                        row.Step,
+                        Figures.Rounded(row.Change!.Value, 1) + " %",
+                        Figures.Range(row.Change.Low, row.Change.High, 1) + " %",
+                    }),
+            ]);
+    }
+}
