@@ -11,7 +11,7 @@ internal sealed class CommandFailure(string message) : Exception(message)
     {
         var message = error switch
         {
-            CommandFailure or NotebookException => error.Message,
+            CommandFailure or NotebookException or JournalFileException => error.Message,
             OperationCanceledException => "Stopped before the end; nothing was written.",
             UnauthorizedAccessException or IOException => $"{error.Message} Choose another place, or free this one.",
             Spectre.Console.Cli.CommandAppException => $"{error.Message} See bakeinsights --help.",

@@ -14,8 +14,17 @@ app.Configure(command =>
     command.SetApplicationName("bakeinsights");
     command.UseStrictParsing();
     command.SetExceptionHandler((error, _) => CommandFailure.Report(error));
+    command.AddCommand<CheckCommand>("check")
+        .WithDescription("Say what was read of a journal, what was set aside, and why.")
+        .WithExample("check", "data-demo/millpond-lane");
+    command.AddCommand<FitCommand>("fit")
+        .WithDescription("Fit rise time and loaf volume, and say what moved them.")
+        .WithExample("fit", "data-demo/millpond-lane", "--units", "us");
+    command.AddCommand<NewCommand>("new")
+        .WithDescription("Start a journal.")
+        .WithExample("new", "my-journal");
     command.AddCommand<RunCommand>("run")
         .WithDescription("Run a notebook and write its page.")
-        .WithExample("run", "notebooks/review-a-month.ipynb", "--journal", "data-demo/school", "--to", "month.html");
+        .WithExample("run", "notebooks/review-a-month.ipynb", "--journal", "data-demo/millpond-lane", "--to", "month.html");
 });
 return await app.RunAsync(args, stop.Token);

@@ -17,8 +17,8 @@ public static class ObservedAgainstPredicted
         double[] ends = [Math.Min(observed.Min(), predicted.Min()), Math.Max(observed.Max(), predicted.Max())];
         return ChartFrame.Around(
             $"{measure.Title}: what the fit expects, and what came",
-            $"Expected {figures.TitleOf(measure).ToLowerInvariant()}",
-            $"Logged {figures.TitleOf(measure).ToLowerInvariant()}",
+            figures.TitleOf(measure.Title + " expected", measure.Dimension),
+            figures.TitleOf(measure.Title + " logged", measure.Dimension),
             Traces.Line("as expected", ends.Cast<object>(), ends, Palette.Ink, "dash"),
             Traces.Points(
                 "bake",

@@ -26,7 +26,7 @@ public static class RiseTimeChart
         double[] x = [.. curve.Select(point => temperature.Value(point.X))];
         var look = Palette.Series[0];
         return ChartFrame.Around(
-            "Warmer dough is ready sooner, or not?",
+            TitleOf(answer, temperature),
             figures.TitleOf(Measures.DoughTemperature),
             figures.TitleOf(Measures.RiseTime),
             Traces.Band("one more bake (95 %)", x, curve.Select(p => p.Prediction.Low), curve.Select(p => p.Prediction.High), Palette.Sheer(look.Colour, 0.12)),
@@ -38,5 +38,13 @@ public static class RiseTimeChart
                 answer.MinutesAsTypical(),
                 answer.Used.Select(bake => HoverWords.Of(bake, figures, Measures.DoughTemperature, Measures.RiseTime, Measures.Hydration, Measures.Yeast)),
                 Palette.Series[2]));
+    }
+
+    private static string TitleOf(RiseTimeAnswer answer, DisplayUnit temperature)
+    {
+        var minutes = answer.ChangeInMinutes(1 / temperature.Factor)!;
+        var (low, high) = minutes.Value < 0 ? (-minutes.High, -minutes.Low) : (minutes.Low, minutes.High);
+        return $"1 {temperature.Label} warmer: about {Figures.Rounded(Math.Abs(minutes.Value), 0)} min "
+            + $"{(minutes.Value < 0 ? "sooner" : "later")} ({Figures.Range(low, high, 0)})";
     }
 }

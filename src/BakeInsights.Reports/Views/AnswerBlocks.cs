@@ -7,8 +7,7 @@ internal static class AnswerBlocks
 {
     /// <summary>The coefficients, for readers who want the numbers behind the words.</summary>
     public static ViewTable Coefficients(ModelAnswer answer) => new(
-        $"The fit in numbers. {answer.Model}; centred at {Figures.Rounded(ModelAnswer.CentreTemperatureC, 0)} °C and "
-            + $"{Figures.Rounded(ModelAnswer.CentreHydrationPct, 0)} % hydration.",
+        $"The fit in numbers: {answer.Model}.",
         [
             new ViewColumn("Term", false),
             new ViewColumn("Unit", false),
@@ -30,7 +29,7 @@ internal static class AnswerBlocks
             sentences.Add($"Left out: {string.Join("; ", groups)}.");
         }
 
-        sentences.AddRange(answer.LeftOutTerms.Select(left => $"Not in the model: {left.Name.Replace('_', ' ')}. {left.Reason}"));
+        sentences.AddRange(answer.LeftOutTerms.Select(left => $"Not in the model: {Words(left.Name)}. {left.Reason}"));
         return new ViewParagraph(string.Join(" ", sentences));
     }
 
@@ -50,7 +49,7 @@ internal static class AnswerBlocks
         var interval = term.Coefficient.Interval(ModelAnswer.Level);
         return
         [
-            term.Name,
+            Words(term.Name),
             term.Unit,
             Figures.Significant(term.Coefficient.Estimate),
             Figures.Significant(term.Coefficient.StandardError, 2),
@@ -58,6 +57,8 @@ internal static class AnswerBlocks
             term.Coefficient.PValue is { } p ? Probability(p) : "–",
         ];
     }
+
+    private static string Words(string name) => name.Replace('_', ' ');
 
     private static string Probability(double p) =>
         p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);

@@ -1,3 +1,5 @@
+using BakeInsights.Inference;
+
 namespace BakeInsights.Reports;
 
 /// <summary>What moved the loaf's volume, in words and tables.</summary>
@@ -5,15 +7,24 @@ public static class LoafVolumeView
 {
     private const int HydrationSteps = 5;
 
-    /// <summary>The answer as a baker reads it.</summary>
+    private const string Title = "What moved the loaf's volume";
+
+    /// <summary>The answer as a baker reads it, or why there is none.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="bakes">How many bakes were asked about.</param>
     /// <param name="units">The units to speak in.</param>
-    public static View Of(LoafVolumeAnswer answer, int bakes, UnitSystem units)
+    public static View Of(Attempt<LoafVolumeAnswer> answer, int bakes, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(answer);
+        return answer.Match(
+            found => Of(found, bakes, units),
+            problem => new View([new ViewHeading(Title), new ViewParagraph($"{problem.Message} {problem.Remedy}")]));
+    }
+
+    private static View Of(LoafVolumeAnswer answer, int bakes, UnitSystem units)
+    {
         var figures = new Figures(units);
-        List<ViewBlock> blocks = [new ViewHeading("What moved the loaf's volume"), new ViewParagraph(Headline(answer, figures))];
+        List<ViewBlock> blocks = [new ViewHeading(Title), new ViewParagraph(Headline(answer, figures))];
         if (answer.Coefficient(LoafVolume.HydrationTerm) is not null)
         {
             blocks.Add(Expected(answer, figures));

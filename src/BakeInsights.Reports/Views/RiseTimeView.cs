@@ -1,19 +1,30 @@
+using BakeInsights.Inference;
+
 namespace BakeInsights.Reports;
 
 /// <summary>What moved the rise time, in words and tables.</summary>
 public static class RiseTimeView
 {
-    /// <summary>The answer as a baker reads it.</summary>
+    private const string Title = "What moved the rise time";
+
+    /// <summary>The answer as a baker reads it, or why there is none.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="bakes">How many bakes were asked about.</param>
     /// <param name="units">The units to speak in.</param>
-    public static View Of(RiseTimeAnswer answer, int bakes, UnitSystem units)
+    public static View Of(Attempt<RiseTimeAnswer> answer, int bakes, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(answer);
+        return answer.Match(
+            found => Of(found, bakes, units),
+            problem => new View([new ViewHeading(Title), new ViewParagraph($"{problem.Message} {problem.Remedy}")]));
+    }
+
+    private static View Of(RiseTimeAnswer answer, int bakes, UnitSystem units)
+    {
         var figures = new Figures(units);
         return new View(
         [
-            new ViewHeading("What moved the rise time"),
+            new ViewHeading(Title),
             new ViewParagraph(Headline(answer, figures)),
             Causes(answer, figures),
             AnswerBlocks.Basis(answer, bakes),

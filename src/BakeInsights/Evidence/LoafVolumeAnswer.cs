@@ -15,8 +15,8 @@ public sealed class LoafVolumeAnswer : ModelAnswer
 
     /// <inheritdoc/>
     public override string Model =>
-        $"specific volume in mL/g on hydration less {Cause.CentreHydrationPct} % and dough temperature less "
-        + $"{Cause.CentreTemperatureC} °C: {string.Join(", ", Terms.Select(term => term.Name))}";
+        $"specific volume in mL/g, {(IsCurved ? "a curved surface" : "a plane")} in hydration less {Cause.CentreHydrationPct} % "
+        + $"and dough temperature less {Cause.CentreTemperatureC} °C";
 
     /// <inheritdoc/>
     public override IReadOnlyList<AnswerCheck> Checks { get; }
@@ -57,6 +57,11 @@ public sealed class LoafVolumeAnswer : ModelAnswer
             .With(Measures.Hydration, percent))),
     ];
 
+    private bool IsCurved => Terms.Any(term => IsCurvature(term.Name));
+
+    private static bool IsCurvature(string term) =>
+        term is not (FittedModel.Intercept or LoafVolume.HydrationTerm or LoafVolume.DoughTemperatureTerm);
+
     private (Estimate? Best, string WhyNone) FindBestHydration()
     {
         if (Coefficient(LoafVolume.HydrationSquaredTerm) is not { } square)
@@ -89,12 +94,6 @@ public sealed class LoafVolumeAnswer : ModelAnswer
 
     private IEnumerable<string> Remarks()
     {
-        var curved = LeftOutTerms.Where(term => term.Name != LoafVolume.HydrationTerm && term.Name != LoafVolume.DoughTemperatureTerm);
-        foreach (var term in curved)
-        {
-            yield return $"No {term.Name.Replace('_', ' ')} in the model. {term.Reason}";
-        }
-
         if (BestHydration is { Low: null } or { High: null })
         {
             yield return "The best hydration has no closed interval: the journal can't rule out that volume hardly bends with hydration.";

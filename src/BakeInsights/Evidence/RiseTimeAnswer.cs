@@ -44,7 +44,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
     public Estimate? ChangeInMinutes(double warmerC)
     {
         var minutes = At(Typical).Estimate;
-        return FromSlope(RiseTime.DoughTemperatureTerm, slope => minutes * (Math.Exp(slope * warmerC) - 1));
+        return FromSlope(RiseTime.DoughTemperatureTerm, slope => minutes * (TemperatureCoefficient.TimeFactor(slope, warmerC) - 1));
     }
 
     /// <summary>The rise time in minutes of a dough with these settings.</summary>
@@ -97,7 +97,8 @@ public sealed class RiseTimeAnswer : ModelAnswer
             var inside = band.Contains(term.Estimate);
             yield return new AnswerCheck($"trade_band_{band.Term}", term.Estimate, inside, inside
                 ? $"The term {band.Term} lies where the trade expects it ({band.Source})."
-                : $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source}).");
+                : FormattableString.Invariant(
+                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})."));
         }
     }
 

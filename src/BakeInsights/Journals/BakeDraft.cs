@@ -30,7 +30,8 @@ public sealed class BakeDraft
         // Written so that NaN is refused too.
         if (!(value >= column.Low && value <= column.High))
         {
-            throw new ArgumentOutOfRangeException(nameof(value), value, $"{column} goes from {column.Low} to {column.High}.");
+            throw new ArgumentOutOfRangeException(
+                nameof(value), value, FormattableString.Invariant($"{column} goes from {column.Low} to {column.High}."));
         }
 
         _quantities[column.Index] = value;

@@ -1,0 +1,19 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace BakeInsights.Cli;
+
+/// <summary>What every command that reads a journal is asked.</summary>
+internal abstract class JournalSettings : CommandSettings
+{
+    [CommandArgument(0, "<journal>")]
+    [Description("The journal: a folder with bakes*.csv in it, or one CSV file of bakes.")]
+    public required string JournalPath { get; init; }
+
+    [CommandOption("--json")]
+    [Description("Print one JSON document and nothing else.")]
+    public bool Json { get; init; }
+
+    /// <summary>What a command ends with after it has read the journal.</summary>
+    public static int ExitCodeFor(Journal journal) => journal.SetAside > 0 ? ExitCode.RowsSetAside : ExitCode.Done;
+}
