@@ -22,10 +22,15 @@ internal static class CellOutputs
                 case StandardErrorValueProduced text:
                     Print(outputs, "stderr", text);
                     break;
-                case DisplayedValueUpdated update when places.TryGetValue(update.ValueId ?? "", out var place):
-                    outputs[place] = Shown(update, isResult: false);
+                case DisplayedValueUpdated update:
+                    // Jupyter too passes over an update of something that it has not shown.
+                    if (places.TryGetValue(update.ValueId ?? "", out var place))
+                    {
+                        outputs[place] = Shown(update, isResult: false);
+                    }
+
                     break;
-                case DisplayedValueProduced or DisplayedValueUpdated or ReturnValueProduced:
+                case DisplayedValueProduced or ReturnValueProduced:
                     var value = (DisplayEvent)happened;
                     places[value.ValueId ?? ""] = outputs.Count;
                     outputs.Add(Shown(value, happened is ReturnValueProduced));
