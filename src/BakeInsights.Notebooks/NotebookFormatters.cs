@@ -11,6 +11,8 @@ internal static class NotebookFormatters
     public static void RegisterAll()
     {
         Show<GenericChart>(ChartHtml.Fragment, ChartHtml.PlainText);
+        Show<View>(view => view.ToHtml(), view => view.ToText());
+        Show<Journal>(journal => JournalView.Of(journal).ToHtml(), journal => JournalView.Of(journal).ToText());
     }
 
     /// <summary>A type, or all types derived from it, has an HTML form and a form for readers of plain text.</summary>

@@ -7,7 +7,7 @@ public static class LoafVolumeView
 {
     private const int HydrationSteps = 5;
 
-    private const string Title = "What moved the loaf's volume";
+    private const string Title = "Loaf volume";
 
     /// <summary>The answer as a baker reads it, or why there is none.</summary>
     /// <param name="answer">The answer.</param>

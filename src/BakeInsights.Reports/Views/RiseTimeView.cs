@@ -5,7 +5,7 @@ namespace BakeInsights.Reports;
 /// <summary>What moved the rise time, in words and tables.</summary>
 public static class RiseTimeView
 {
-    private const string Title = "What moved the rise time";
+    private const string Title = "Rise time";
 
     /// <summary>The answer as a baker reads it, or why there is none.</summary>
     /// <param name="answer">The answer.</param>

@@ -44,14 +44,16 @@ internal static class ViewHtml
         }
     }
 
-    // The box around the table scrolls by itself, and takes the keyboard's focus so that it can be scrolled without a mouse.
+    // The box around the table scrolls by itself, and takes the keyboard's focus so that it can be scrolled without a
+    // mouse; the caption stays outside, where it can wrap.
     private static void Write(StringBuilder html, ViewTable table)
     {
-        html.Append($"<div class=\"bake-table\" role=\"region\" tabindex=\"0\" aria-label=\"{Encode(table.Caption)}\"><table>\n");
-        html.Append($"<caption>{Encode(table.Caption)}</caption>\n<thead><tr>");
+        var caption = Encode(table.Caption);
+        html.Append($"<figure class=\"bake-table\" style=\"margin:0\"><figcaption>{caption}</figcaption>\n");
+        html.Append($"<div style=\"overflow-x:auto\" role=\"region\" tabindex=\"0\" aria-label=\"{caption}\"><table>\n<thead><tr>");
         foreach (var column in table.Columns)
         {
-            html.Append($"<th scope=\"col\"{ClassOf(column)}>{Encode(column.Title)}</th>");
+            html.Append($"<th scope=\"col\" style=\"{Alignment(column)}\">{Encode(column.Title)}</th>");
         }
 
         html.Append("</tr></thead>\n<tbody>\n");
@@ -60,16 +62,17 @@ internal static class ViewHtml
             html.Append("<tr>");
             foreach (var (column, cell) in table.Columns.Zip(row))
             {
-                html.Append($"<td{ClassOf(column)}>{Encode(cell)}</td>");
+                html.Append($"<td style=\"{Alignment(column)}{(column.IsNumber ? ";white-space:nowrap" : "")}\">{Encode(cell)}</td>");
             }
 
             html.Append("</tr>\n");
         }
 
-        html.Append("</tbody></table></div>\n");
+        html.Append("</tbody></table></div></figure>\n");
     }
 
-    private static string ClassOf(ViewColumn column) => column.IsNumber ? " class=\"number\"" : "";
+    // Written on the cell itself: a notebook host brings its own style sheet, and ours is not there.
+    private static string Alignment(ViewColumn column) => column.IsNumber ? "text-align:right" : "text-align:left";
 
     private static string Encode(string text) => HtmlEncoder.Default.Encode(text);
 }

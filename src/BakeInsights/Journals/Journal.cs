@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BakeInsights;
 
 /// <summary>What was read of a journal: the bakes that were understood, and a notice for everything that was not.</summary>
@@ -10,9 +12,8 @@ public sealed record Journal(string Name, int Rows, IReadOnlyList<Bake> Bakes, I
     /// <summary>Rows that no bake came of; each has a notice of gravity <see cref="Gravity.Refused"/>.</summary>
     public int SetAside => Rows - Bakes.Count;
 
-    /// <summary>The months that have bakes in them, each by its first day, in order.</summary>
-    public IReadOnlyList<DateOnly> Months =>
-        [.. Bakes.Select(bake => FirstOfMonth(bake.BakedOn)).Distinct().Order()];
+    /// <summary>The months that have bakes in them, as 2026-10, in order.</summary>
+    public IReadOnlyList<string> Months => [.. Bakes.Select(MonthOf).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>
     /// Reads a journal: a folder with <c>bakes*.csv</c> in it, or one CSV file. What can't be understood in a row
@@ -22,8 +23,23 @@ public sealed record Journal(string Name, int Rows, IReadOnlyList<Bake> Bakes, I
     public static Journal Read(string path) => JournalReader.Read(path);
 
     /// <summary>The bakes of one month, in the order of their days; those of one day as they were written.</summary>
-    public IReadOnlyList<Bake> BakesOf(DateOnly month) =>
-        [.. Bakes.Where(bake => FirstOfMonth(bake.BakedOn) == FirstOfMonth(month)).OrderBy(bake => bake.BakedOn)];
+    /// <param name="month">The month as 2026-10; empty for the journal's last.</param>
+    /// <exception cref="ArgumentException">The journal has no bakes in that month; the message names those it has.</exception>
+    public IReadOnlyList<Bake> BakesOfMonth(string month)
+    {
+        ArgumentNullException.ThrowIfNull(month);
+        var months = Months;
+        if (months.Count == 0)
+        {
+            throw new ArgumentException($"The journal {Name} has no bakes yet.", nameof(month));
+        }
 
-    private static DateOnly FirstOfMonth(DateOnly day) => new(day.Year, day.Month, 1);
+        var wanted = month.Length == 0 ? months[^1] : month;
+        return months.Contains(wanted)
+            ? [.. Bakes.Where(bake => MonthOf(bake) == wanted).OrderBy(bake => bake.BakedOn)]
+            : throw new ArgumentException(
+                $"The journal {Name} has no bakes in '{wanted}'; it has {string.Join(", ", months)}.", nameof(month));
+    }
+
+    private static string MonthOf(Bake bake) => bake.BakedOn.ToString("yyyy-MM", CultureInfo.InvariantCulture);
 }
