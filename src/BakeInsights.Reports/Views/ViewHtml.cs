@@ -49,7 +49,7 @@ internal static class ViewHtml
     private static void Write(StringBuilder html, ViewTable table)
     {
         var caption = Encode(table.Caption);
-        html.Append($"<figure class=\"bake-table\" style=\"margin:0\"><figcaption>{caption}</figcaption>\n");
+        html.Append($"<figure class=\"bake-table\" style=\"margin:1em 0\"><figcaption>{caption}</figcaption>\n");
         html.Append($"<div style=\"overflow-x:auto\" role=\"region\" tabindex=\"0\" aria-label=\"{caption}\"><table>\n<thead><tr>");
         foreach (var column in table.Columns)
         {
