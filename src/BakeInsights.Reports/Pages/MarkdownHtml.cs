@@ -45,6 +45,11 @@ internal static class MarkdownHtml
             }
         }
 
+        foreach (var link in document.Descendants<AutolinkInline>().Where(a => !a.IsEmail && !IsHarmless(a.Url)).ToArray())
+        {
+            link.ReplaceBy(new LiteralInline(link.Url));
+        }
+
         using var writer = new StringWriter();
         var renderer = new HtmlRenderer(writer);
         Pipeline.Setup(renderer);
