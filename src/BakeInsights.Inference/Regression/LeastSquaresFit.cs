@@ -3,7 +3,8 @@ namespace BakeInsights.Inference;
 /// <summary>A least-squares fit: coefficients, their uncertainty, and what is left over.</summary>
 /// <remarks>
 /// A perfect fit is one whose residuals are no larger than the rounding of the response and of the terms that are
-/// summed to meet it: it has residuals, residual spread and standard errors of exactly 0.
+/// summed to meet it. It has residuals, residual spread and standard errors of exactly 0, and so is a coefficient 0 whose
+/// whole term is no larger than that rounding.
 /// </remarks>
 public sealed class LeastSquaresFit
 {
@@ -126,9 +127,11 @@ public sealed class LeastSquaresFit
             remainder[i] -= projected[i];
         }
 
-        return IsRounding(remainder, response, coefficients, qr.Triangle.Lengths)
-            ? (coefficients, new double[remainder.Length])
-            : (coefficients, remainder);
+        var lengths = qr.Triangle.Lengths;
+        var rounding = Rounding(response, coefficients, lengths);
+        return ScaledQr.Length(remainder) > rounding
+            ? (coefficients, remainder)
+            : ([.. coefficients.Zip(lengths, (b, d) => Math.Abs(b) * d > rounding ? b : 0)], new double[remainder.Length]);
     }
 
     private static double[] Remainder(Design design, DesignColumn response, double[] coefficients)
@@ -147,14 +150,14 @@ public sealed class LeastSquaresFit
     }
 
     /// <summary>
-    /// Whether residuals are within the rounding of the sums that they come from: p + 2 roundings, each of at most half
-    /// an epsilon of the summed magnitudes (Higham 2002, Accuracy and Stability of Numerical Algorithms, 2nd ed.,
-    /// section 3.1); a whole epsilon is allowed, for the data are rounded too.
+    /// How long the residuals of a perfect fit can be by rounding: each is a sum of p + 1 terms and takes p + 2 roundings
+    /// of at most half an epsilon of the summed magnitudes (Higham 2002, Accuracy and Stability of Numerical Algorithms,
+    /// 2nd ed., section 3.1); a whole epsilon is allowed, for the data are rounded too.
     /// </summary>
-    private static bool IsRounding(double[] residuals, DesignColumn response, double[] coefficients, double[] lengths)
+    private static double Rounding(DesignColumn response, double[] coefficients, double[] lengths)
     {
         var summed = ScaledQr.Length(response.Span) + coefficients.Zip(lengths, (b, d) => Math.Abs(b) * d).Sum();
-        return ScaledQr.Length(residuals) <= (coefficients.Length + 2) * LeastSquares.Epsilon * summed;
+        return (coefficients.Length + 2) * LeastSquares.Epsilon * summed;
     }
 
     private double TotalSumOfSquares()

@@ -41,7 +41,7 @@ public class NistTests
             of eleven linear regressions. The table counts how many of them `LeastSquares.Fit` gets right, working in plain
             double precision: minus the decimal logarithm of the relative error (of the absolute error where the certified
             value is 0), the worst of its kind, rounded down, at most 15. Filip and the Wampler sets are polynomials in raw
-            powers of x, made to be hard; there double precision itself, not the method, sets the limit.
+            powers of x, made to be hard: their columns nearly depend on each other, and the working precision sets the limit.
 
             | data set | difficulty | rows | columns | coefficients | their standard deviations | residual standard deviation | R-squared |
             |---|---|---|---|---|---|---|---|
