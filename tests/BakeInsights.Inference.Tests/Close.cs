@@ -5,7 +5,7 @@ namespace BakeInsights.Inference.Tests;
 /// <summary>Comparisons of numbers.</summary>
 internal static class Close
 {
-    /// <summary>The correct digits of a computed value: minus the decimal logarithm of its relative error, 0 to 15.</summary>
+    /// <summary>The correct digits of a value: minus the decimal logarithm of its relative error, 0 to 15.</summary>
     /// <remarks>
     /// McCullough (1998), Assessing the reliability of statistical software, The American Statistician 52, 358-366;
     /// of the absolute error where the true value is zero. The certified values have 15 digits.

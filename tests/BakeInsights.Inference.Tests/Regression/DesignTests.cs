@@ -51,7 +51,8 @@ public class DesignTests
     {
         Throws("A design needs at least one column.", () => new Design());
         Throws("Two columns are named a.", () => new Design(Three.Columns[1], Three.Columns[1]));
-        Throws("Column c has 1 rows and column a has 2.", () => new Design(Three.Columns[1], new DesignColumn("c", [1])));
+        Throws("Column c has 1 rows and column a has 2.",
+            () => new Design(Three.Columns[1], new DesignColumn("c", [1])));
         Throws("Column c has no rows.", () => new DesignColumn("c", []));
         Throws("No column is named c; there are constant, a, b.", () => Three.IndexOf("c"));
         Throws("Every row needs a label of oven: leave unlabelled rows out.",

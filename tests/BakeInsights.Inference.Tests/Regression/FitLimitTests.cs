@@ -47,12 +47,15 @@ public class FitLimitTests
 
         var fit = LeastSquares.Fit(design, exact.Select(y => y + Normal.Sample(random, 0, 1)).ToArray()).Value;
         var perfect = LeastSquares.Fit(design, exact).Value;
+        var dependent = LeastSquares.Fit(new Design([.. design.Columns, new DesignColumn("sum", exact)]), exact);
 
         // The standard error of a slope is 1/sqrt(n) = 0.0032 and that of the residual spread 0.0022.
         Assert.All(fit.Terms.Skip(1), term => Close.Absolute(1, term.Estimate, 0.015));
         Close.Absolute(1, fit.ResidualStandardDeviation, 0.01);
         Close.Absolute(8, fit.Leverage.Sum(), 1e-9);
         Assert.Equal(0, perfect.ResidualSumOfSquares);
+        Assert.False(dependent.TryGet(out _, out var problem));
+        Assert.Equal(["sum", .. design.Names], problem.Columns);
     }
 
     [Fact]
@@ -71,7 +74,7 @@ public class FitLimitTests
     [Fact]
     public void Small_spread_on_a_large_level_is_not_taken_for_rounding()
     {
-        // In the manner of NIST's analysis-of-variance set SmLs07: 21 values about 1e12 that differ by tenths.
+        // In the manner of NIST's analysis-of-variance set SmLs07: values about 1e12 that differ by tenths.
         double[] tenths = [0.4, 0.3, 0.5, 0.4, 0.3, 0.5, 0.4];
         var y = tenths.Select(t => 1_000_000_000_000 + t).ToArray();
 

@@ -53,7 +53,8 @@ public class FitProblemTests
         IsRefused(
             new Design([DesignColumn.Constant(5), .. groups]), Y,
             FitProblemKind.DependentColumn, ["oven = c", "constant", "oven = a", "oven = b"],
-            "Column oven = c is a combination of constant, oven = a and oven = b, so their effects can't be told apart.",
+            "Column oven = c is a combination of constant, oven = a and oven = b, "
+                + "so their effects can't be told apart.",
             "Leave out one of these columns, or add rows in which oven = c varies by itself.");
     }
 

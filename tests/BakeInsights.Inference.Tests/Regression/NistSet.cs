@@ -1,9 +1,9 @@
 namespace BakeInsights.Inference.Tests;
 
-/// <summary>A linear data set of the NIST Statistical Reference Datasets, with its fit and the digits reached.</summary>
+/// <summary>A linear set of the NIST Statistical Reference Datasets, with its fit and the digits reached.</summary>
 internal sealed class NistSet
 {
-    /// <summary>NIST's level of difficulty and, for the polynomials, the degree; 0 marks a multiple regression.</summary>
+    /// <summary>NIST's level of difficulty and the degree of the polynomial; 0 marks a multiple regression.</summary>
     public static readonly IReadOnlyList<(string Name, string Difficulty, int Degree)> All =
     [
         ("Norris", "lower", 1), ("Pontius", "lower", 2), ("NoInt1", "average", 1), ("NoInt2", "average", 1),

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace BakeInsights.Inference.Tests;
 
-/// <summary>NIST/ITL Statistical Reference Datasets, linear regression: certified to 15 digits, public domain.</summary>
+/// <summary>NIST Statistical Reference Datasets, linear regression: certified to 15 digits, public domain.</summary>
 public class NistTests
 {
     /// <summary>The least digits over coefficients, their standard deviations, residual spread and R-squared.</summary>
@@ -37,13 +37,17 @@ public class NistTests
         const string text = """
             # Digits reached on the NIST linear regressions
 
-            The NIST Statistical Reference Datasets (https://www.itl.nist.gov/div898/strd/lls/lls.shtml) certify 15 digits
-            of eleven linear regressions. The table counts how many of them `LeastSquares.Fit` gets right, working in plain
-            double precision: minus the decimal logarithm of the relative error (of the absolute error where the certified
-            value is 0), the worst of its kind, rounded down, at most 15. Filip and the Wampler sets are polynomials in raw
-            powers of x, made to be hard: their columns nearly depend on each other, and the working precision sets the limit.
+            The NIST Statistical Reference Datasets (https://www.itl.nist.gov/div898/strd/lls/lls.shtml)
+            certify 15 digits of eleven linear regressions. The table counts how many of them
+            `LeastSquares.Fit` gets right, working in plain double precision: minus the decimal
+            logarithm of the relative error (of the absolute error where the certified value is 0), the
+            worst of its kind, rounded down, at most 15. Filip and the Wampler sets are polynomials in
+            raw powers of x, made to be hard: their columns nearly depend on each other, and the working
+            precision sets the limit.
 
-            | data set | difficulty | rows | columns | coefficients | their standard deviations | residual standard deviation | R-squared |
+            SD = standard deviation.
+
+            | data set | difficulty | rows | columns | coefficients | SD of coefficients | residual SD | R-squared |
             |---|---|---|---|---|---|---|---|
 
             """;
@@ -52,8 +56,12 @@ public class NistTests
         {
             var set = new NistSet(entry.Name);
             double[] digits = [set.CoefficientDigits, set.DeviationDigits, set.ResidualDigits, set.RSquaredDigits];
-            var cells = digits.Select(d => Math.Floor(d).ToString(CultureInfo.InvariantCulture));
-            return $"| {entry.Name} | {entry.Difficulty} | {set.Fit.N} | {set.Fit.Terms.Count} | {string.Join(" | ", cells)} |\n";
+            string[] cells =
+            [
+                entry.Name, entry.Difficulty, $"{set.Fit.N}", $"{set.Fit.Terms.Count}",
+                .. digits.Select(d => Math.Floor(d).ToString(CultureInfo.InvariantCulture)),
+            ];
+            return $"| {string.Join(" | ", cells)} |\n";
         });
 
         Approved.Matches("docs/nist-digits.md", text + string.Concat(rows));

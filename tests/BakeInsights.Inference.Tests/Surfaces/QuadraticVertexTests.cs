@@ -41,11 +41,9 @@ public class QuadraticVertexTests
     [Fact]
     public void Line_without_error_has_no_vertex()
     {
-        double[] x = [-1, 0, 1, 0];
+        var fit = LeastSquares.Fit(Parabola(X), X).Value;
 
-        var attempt = QuadraticVertex.Of(
-            LeastSquares.Fit(new Design(new DesignColumn("x", x), new DesignColumn("x squared", [1, 0, 1, 0])), x).Value,
-            "x", "x squared", 0.95);
+        var attempt = QuadraticVertex.Of(fit, "x", "x squared", 0.95);
 
         Assert.False(attempt.TryGet(out _, out var problem));
         Assert.Equal(FitProblemKind.NoCurvature, problem.Kind);
