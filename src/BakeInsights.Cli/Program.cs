@@ -13,6 +13,7 @@ app.Configure(command =>
 {
     command.SetApplicationName("bakeinsights");
     command.UseStrictParsing();
+    command.SetInterceptor(new MissingValue());
     command.SetExceptionHandler((error, _) => CommandFailure.Report(error));
     command.AddCommand<RunCommand>("run")
         .WithDescription("Run a notebook and write its page.")
