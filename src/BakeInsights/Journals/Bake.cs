@@ -6,37 +6,22 @@ namespace BakeInsights;
 /// <remarks>Quantities are in canonical units: g, mL, °C, min, percent, minutes after midnight.</remarks>
 public sealed class Bake
 {
-    private readonly double[] _quantities;
-    private readonly int[] _choices;
-    private readonly string?[] _texts;
+    private readonly RowValues _row;
 
-    internal Bake(
-        SourceLine origin,
-        DateOnly bakedOn,
-        double[] quantities,
-        int[] choices,
-        string?[] texts,
-        ImmutableSortedDictionary<string, string> ownColumns)
-    {
-        Origin = origin;
-        BakedOn = bakedOn;
-        _quantities = quantities;
-        _choices = choices;
-        _texts = texts;
-        OwnColumns = ownColumns;
-    }
+    internal Bake(RowValues row) => _row = row;
 
     /// <summary>Where the bake was written down.</summary>
-    public SourceLine Origin { get; }
+    public SourceLine Origin => new(_row.File, _row.Line);
 
     /// <summary>The bake's name, once in a journal.</summary>
     public string Id => this[BakeColumns.Id]!;
 
     /// <summary>The day of the bake.</summary>
-    public DateOnly BakedOn { get; }
+    public DateOnly BakedOn => _row.Day;
 
     /// <summary>Cells of columns that the toolkit does not know, by the header's name for them.</summary>
-    public ImmutableSortedDictionary<string, string> OwnColumns { get; }
+    public ImmutableSortedDictionary<string, string> OwnColumns =>
+        _row.OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>How the flour was measured.</summary>
     public FlourMeasure? FlourMeasure => (FlourMeasure?)ChoiceIndex(BakeColumns.FlourMeasure);
@@ -58,7 +43,7 @@ public sealed class Bake
     {
         get
         {
-            var value = _quantities[column.Index];
+            var value = _row.Quantities[column.Index];
             return double.IsNaN(value) ? null : value;
         }
     }
@@ -67,7 +52,7 @@ public sealed class Bake
     public string? this[ChoiceColumn column] => ChoiceIndex(column) is { } index ? column.Values[index] : null;
 
     /// <summary>A text, or null.</summary>
-    public string? this[TextColumn column] => _texts[column.Index];
+    public string? this[TextColumn column] => _row.Texts[column.Index];
 
-    private int? ChoiceIndex(ChoiceColumn column) => _choices[column.Index] is var index && index >= 0 ? index : null;
+    private int? ChoiceIndex(ChoiceColumn column) => _row.Choices[column.Index] is var index && index >= 0 ? index : null;
 }

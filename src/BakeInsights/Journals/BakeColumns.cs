@@ -11,31 +11,28 @@ public static class BakeColumns
     private const double LongestMin = 5_760; // four days of retarding
     private const double LastSecondOfDay = 86_399 / 60d; // 23:59:59, in minutes
 
-    private static readonly List<BakeColumn> Columns = [];
-    private static int _quantities;
-    private static int _choices;
-    private static int _texts;
+    private static readonly TableLayout.Builder Columns = new("bakes");
 
     /// <summary>The bake's own name; a row without one is named for its line.</summary>
-    public static TextColumn Id { get; } = Text("bake_id", "the bake's own name, once in the journal");
+    public static TextColumn Id { get; } = Columns.Text("bake_id", "the bake's own name, once in the journal");
 
     /// <summary>The day of the bake. The one column that a row can't do without.</summary>
-    public static TextColumn BakedOn { get; } = Text("baked_on", "day of the bake, as 2026-10-31");
+    public static DayColumn BakedOn { get; } = Columns.Day("baked_on", "day of the bake, as 2026-10-31");
 
     /// <summary>Who baked.</summary>
-    public static TextColumn Baker { get; } = Text("baker", "who baked");
+    public static TextColumn Baker { get; } = Columns.Text("baker", "who baked");
 
     /// <summary>Which formula.</summary>
-    public static TextColumn Formula { get; } = Text("formula", "name of the formula");
+    public static TextColumn Formula { get; } = Columns.Text("formula", "name of the formula");
 
     /// <summary>All flour weighed in.</summary>
     public static QuantityColumn Flour { get; } = Mass("flour", "flour, without that of a preferment", 10);
 
     /// <summary>Which flour.</summary>
-    public static TextColumn FlourKind { get; } = Text("flour_kind", "name of the flour");
+    public static TextColumn FlourKind { get; } = Columns.Text("flour_kind", "name of the flour");
 
     /// <summary>How the flour was measured.</summary>
-    public static ChoiceColumn FlourMeasure { get; } = Choice(
+    public static ChoiceColumn FlourMeasure { get; } = Columns.Choice(
         "flour_measure", "how the flour was measured", "weighed", "spooned", "scooped", "sifted", "cup_unknown");
 
     /// <summary>Water poured in.</summary>
@@ -48,7 +45,7 @@ public static class BakeColumns
     public static QuantityColumn Yeast { get; } = Mass("yeast", "yeast of the kind in yeast_kind");
 
     /// <summary>Which yeast.</summary>
-    public static ChoiceColumn YeastKind { get; } = Choice(
+    public static ChoiceColumn YeastKind { get; } = Columns.Choice(
         "yeast_kind", "kind of yeast", "fresh", "active_dry", "instant");
 
     /// <summary>Sugar.</summary>
@@ -70,7 +67,7 @@ public static class BakeColumns
     public static QuantityColumn Preferment { get; } = Mass("preferment", "poolish, sponge or levain, all of it");
 
     /// <summary>The preferment's own hydration.</summary>
-    public static QuantityColumn PrefermentHydration { get; } = Quantity(
+    public static QuantityColumn PrefermentHydration { get; } = Columns.Quantity(
         "preferment_hydration", Dimension.Percent, "water of the preferment in percent of its flour", 40, 200);
 
     /// <summary>Air of the room.</summary>
@@ -123,7 +120,7 @@ public static class BakeColumns
         Minutes("rise_not_ready", "first rise, to the last look that found it not ready", 0, LongestMin);
 
     /// <summary>How the first rise ended.</summary>
-    public static ChoiceColumn RiseOutcome { get; } = Choice("rise_outcome", "how the first rise ended", "ready", "stopped");
+    public static ChoiceColumn RiseOutcome { get; } = Columns.Choice("rise_outcome", "how the first rise ended", "ready", "stopped");
 
     /// <summary>The part of the rise spent in the cold.</summary>
     public static QuantityColumn Cold { get; } = Minutes("cold", "part of the first rise spent in the cold", 0, LongestMin);
@@ -136,7 +133,7 @@ public static class BakeColumns
         Minutes("proof_not_ready", "proof, to the last look that found it not ready", 0, 4_320);
 
     /// <summary>What a dent did at the end of the proof.</summary>
-    public static ChoiceColumn PressTest { get; } = Choice(
+    public static ChoiceColumn PressTest { get; } = Columns.Choice(
         "press_test", "what a dent in the dough did", "springs_back", "slow_return", "keeps_dent", "collapses");
 
     /// <summary>In the oven.</summary>
@@ -146,20 +143,20 @@ public static class BakeColumns
     public static QuantityColumn Cool { get; } = Minutes("cool", "from the oven to the scale", 0, LongestMin);
 
     /// <summary>Whether the oven was steamed.</summary>
-    public static ChoiceColumn Steam { get; } = Choice("steam", "whether the oven was steamed", "yes", "no");
+    public static ChoiceColumn Steam { get; } = Columns.Choice("steam", "whether the oven was steamed", "yes", "no");
 
     /// <summary>The whole dough.</summary>
     public static QuantityColumn Dough { get; } = Mass("dough", "the whole dough that went to the oven", 1);
 
     /// <summary>Loaves of the dough.</summary>
-    public static QuantityColumn LoafCount { get; } = Quantity("loaf_count", Dimension.Number, "loaves of the dough", 1, 10_000);
+    public static QuantityColumn LoafCount { get; } = Columns.Quantity("loaf_count", Dimension.Number, "loaves of the dough", 1, 10_000);
 
     /// <summary>One cooled loaf.</summary>
     public static QuantityColumn Loaf { get; } = Mass("loaf", "one cooled loaf, the mean of the bake", 1);
 
     /// <summary>Volume of one loaf.</summary>
     public static QuantityColumn LoafVolume { get; } =
-        Quantity("loaf_volume", Dimension.Volume, "volume of one loaf, the mean of the bake", 1, HeaviestG);
+        Columns.Quantity("loaf_volume", Dimension.Volume, "volume of one loaf, the mean of the bake", 1, HeaviestG);
 
     /// <summary>Crumb.</summary>
     public static QuantityColumn CrumbScore { get; } = Score("crumb_score", "the crumb, on the journal's own scale");
@@ -171,47 +168,29 @@ public static class BakeColumns
     public static QuantityColumn FlavourScore { get; } = Score("flavour_score", "the flavour, on the journal's own scale");
 
     /// <summary>Bench, class or batch.</summary>
-    public static TextColumn Group { get; } = Text("group", "bench, class or batch that the bake belongs to");
+    public static TextColumn Group { get; } = Columns.Text("group", "bench, class or batch that the bake belongs to");
 
     /// <summary>Anything else.</summary>
-    public static TextColumn Notes { get; } = Text("notes", "anything else");
+    public static TextColumn Notes { get; } = Columns.Text("notes", "anything else");
+
+    /// <summary>The columns as a kind of file.</summary>
+    internal static TableLayout Layout { get; } = Columns.Finish(required: [BakedOn]);
 
     /// <summary>All columns, in canonical order.</summary>
-    public static IReadOnlyList<BakeColumn> All => Columns;
-
-    internal static int QuantityCount => _quantities;
-
-    internal static int ChoiceCount => _choices;
-
-    internal static int TextCount => _texts;
+    public static IReadOnlyList<JournalColumn> All => Layout.Columns;
 
     private static QuantityColumn Mass(string stem, string meaning, double low = 0) =>
-        Quantity(stem, Dimension.Mass, meaning, low, HeaviestG);
+        Columns.Quantity(stem, Dimension.Mass, meaning, low, HeaviestG);
 
     private static QuantityColumn Temperature(string stem, string place, double low, double high) =>
-        Quantity(stem, Dimension.Temperature, "temperature of " + place, low, high);
+        Columns.Quantity(stem, Dimension.Temperature, "temperature of " + place, low, high);
 
     private static QuantityColumn Minutes(string stem, string what, double low, double high) =>
-        Quantity(stem, Dimension.Duration, "time: " + what, low, high);
+        Columns.Quantity(stem, Dimension.Duration, "time: " + what, low, high);
 
     private static QuantityColumn TimeOfDay(string stem, string meaning) =>
-        Quantity(stem, Dimension.TimeOfDay, "time of day: " + meaning, 0, LastSecondOfDay);
+        Columns.Quantity(stem, Dimension.TimeOfDay, "time of day: " + meaning, 0, LastSecondOfDay);
 
     private static QuantityColumn Score(string stem, string what) =>
-        Quantity(stem, Dimension.Number, "score of " + what, 0, 1_000);
-
-    private static QuantityColumn Quantity(string stem, Dimension dimension, string meaning, double low, double high) =>
-        Add(new QuantityColumn(_quantities++, stem, dimension, meaning, low, high));
-
-    private static ChoiceColumn Choice(string name, string meaning, params string[] values) =>
-        Add(new ChoiceColumn(_choices++, name, meaning, values));
-
-    private static TextColumn Text(string name, string meaning) => Add(new TextColumn(_texts++, name, meaning));
-
-    private static TColumn Add<TColumn>(TColumn column)
-        where TColumn : BakeColumn
-    {
-        Columns.Add(column);
-        return column;
-    }
+        Columns.Quantity(stem, Dimension.Number, "score of " + what, 0, 1_000);
 }

@@ -28,15 +28,15 @@ public static class CanonicalCsv
         }
     }
 
-    private static bool IsNeeded(BakeColumn column, IReadOnlyList<Bake> bakes) =>
+    private static bool IsNeeded(JournalColumn column, IReadOnlyList<Bake> bakes) =>
         column == BakeColumns.Id || column == BakeColumns.BakedOn || bakes.Any(bake => Cell(column, bake).Length > 0);
 
-    private static string Cell(BakeColumn column, Bake bake) => column switch
+    private static string Cell(JournalColumn column, Bake bake) => column switch
     {
         QuantityColumn { Dimension: Dimension.TimeOfDay } time => bake[time] is { } minutes ? TimeOfDay(minutes) : "",
         QuantityColumn quantity => bake[quantity]?.ToString("R", CultureInfo.InvariantCulture) ?? "",
         ChoiceColumn choice => bake[choice] ?? "",
-        TextColumn text when text == BakeColumns.BakedOn => bake.BakedOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        DayColumn => bake.BakedOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         TextColumn text => bake[text] ?? "",
         _ => throw new InvalidOperationException($"{column} is a kind of column that can't be written."),
     };

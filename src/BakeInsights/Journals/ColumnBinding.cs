@@ -5,4 +5,9 @@ namespace BakeInsights;
 /// <param name="Header">The name as the file has it.</param>
 /// <param name="Column">The known column, or null for one of the journal's own.</param>
 /// <param name="Unit">The unit in the name; null when it has none.</param>
-internal sealed record ColumnBinding(int Index, string Header, BakeColumn? Column, MeasureUnit? Unit);
+internal sealed record ColumnBinding(int Index, string Header, JournalColumn? Column, MeasureUnit? Unit)
+{
+    /// <summary>Whether a bare number in a cell is already in the column's canonical unit.</summary>
+    public bool IsCanonical { get; } = Column is QuantityColumn { Dimension: not Dimension.TimeOfDay } quantity
+        && MeasureUnits.Canonical(quantity.Dimension) == Unit;
+}

@@ -5,12 +5,12 @@ internal static class HeaderReader
 {
     /// <summary>Binds the names of a header; remarks go to <paramref name="notices"/>.</summary>
     public static IReadOnlyList<ColumnBinding> Read(
-        IReadOnlyList<string> headers, SourceLine at, ICollection<Notice> notices)
+        IReadOnlyList<string> headers, TableLayout layout, SourceLine at, NoticeLog notices)
     {
         var bindings = new List<ColumnBinding>();
         for (var i = 0; i < headers.Count; i++)
         {
-            var binding = Bind(i, headers[i].Trim());
+            var binding = Bind(i, headers[i].Trim(), layout);
             var earlier = bindings.Find(other =>
                 other.Header == binding.Header || (other.Column is not null && other.Column == binding.Column));
             if (earlier is not null)
@@ -32,11 +32,11 @@ internal static class HeaderReader
         return bindings;
     }
 
-    /// <summary>Whether a header names at least the day of a bake, without which no row can be kept.</summary>
-    public static bool HasDay(IReadOnlyList<string> headers) =>
-        headers.Any(header => Bind(0, header.Trim()).Column == BakeColumns.BakedOn);
+    /// <summary>Whether a header names a column.</summary>
+    public static bool Names(IReadOnlyList<string> headers, TableLayout layout, JournalColumn column) =>
+        headers.Any(header => Bind(0, header.Trim(), layout).Column == column);
 
-    private static void RemarkOnCups(ColumnBinding binding, SourceLine at, ICollection<Notice> notices)
+    private static void RemarkOnCups(ColumnBinding binding, SourceLine at, NoticeLog notices)
     {
         if (binding.Column is not QuantityColumn { Dimension: Dimension.Mass } column
             || binding.Unit?.Dimension != Dimension.Volume)
@@ -54,7 +54,7 @@ internal static class HeaderReader
         }
     }
 
-    private static void RemarkOnYeastKind(List<ColumnBinding> bindings, SourceLine at, ICollection<Notice> notices)
+    private static void RemarkOnYeastKind(List<ColumnBinding> bindings, SourceLine at, NoticeLog notices)
     {
         if (bindings.Find(binding => binding.Column == BakeColumns.Yeast) is { } yeast
             && !bindings.Exists(binding => binding.Column == BakeColumns.YeastKind))
@@ -63,9 +63,9 @@ internal static class HeaderReader
         }
     }
 
-    private static ColumnBinding Bind(int index, string header)
+    private static ColumnBinding Bind(int index, string header, TableLayout layout)
     {
-        foreach (var column in BakeColumns.All)
+        foreach (var column in layout.Columns)
         {
             if (column is not QuantityColumn quantity)
             {

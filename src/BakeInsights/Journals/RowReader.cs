@@ -1,136 +1,116 @@
-using System.Globalization;
+using System.Buffers.Text;
+using System.Text;
+using CsvHelper;
 
 namespace BakeInsights;
 
-/// <summary>Turns the cells of one row into a bake, or says why it can't.</summary>
-internal sealed class RowReader(IReadOnlyList<ColumnBinding> bindings)
+/// <summary>Takes the cells of a row into a row's values; what can't be understood leaves a notice.</summary>
+/// <remarks>
+/// A plain number in the column's own unit, and a word as the column knows it, are read from the bytes of the file as
+/// they stand. All else goes the slow way, through text.
+/// </remarks>
+internal sealed class RowReader
 {
-    // Without the column the header has had its notice already; one for each row would drown the others.
-    private readonly bool _hasYeastKind = bindings.Any(binding => binding.Column == BakeColumns.YeastKind);
+    private readonly CellReader _cells;
+    private readonly ColumnBinding[] _quantities;
+    private readonly (ColumnBinding Binding, byte[][] Words)[] _choices;
+    private readonly ColumnBinding[] _texts;
+    private readonly ColumnBinding[] _own;
 
-    /// <summary>
-    /// The bake, or null when the row is set aside; either way each cell that was not understood leaves a notice.
-    /// </summary>
-    /// <param name="cells">The row's cells; those missing at its end are empty.</param>
-    /// <param name="at">Where the row stands.</param>
-    /// <param name="fallbackId">What the bake is called when it has no name of its own.</param>
-    /// <param name="notices">Takes the remarks.</param>
-    public Bake? Read(IReadOnlyList<string> cells, SourceLine at, string fallbackId, ICollection<Notice> notices)
+    /// <summary>Makes a reader of rows.</summary>
+    /// <param name="bindings">What the columns hold.</param>
+    /// <param name="cells">Reads what is not plain.</param>
+    /// <param name="keepsTexts">Whether texts are wanted; a reading that only counts and sums does without.</param>
+    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells, bool keepsTexts)
     {
-        if (cells.All(string.IsNullOrWhiteSpace))
-        {
-            notices.Add(Notices.RowEmpty(at, string.Join(',', cells)));
-            return null;
-        }
-
-        if (Day(cells, at, notices) is not { } day)
-        {
-            return null;
-        }
-
-        var id = CellOf(BakeColumns.Id, cells);
-        var draft = new BakeDraft(id.Length > 0 ? id : fallbackId, day);
-        ReadWords(cells, at, draft, notices);
-        ReadQuantities(cells, at, draft, notices);
-        return draft.Finish(at);
+        _cells = cells;
+        _quantities = [.. bindings.Where(binding => binding.Column is QuantityColumn)];
+        _choices =
+        [
+            .. bindings.Where(binding => binding.Column is ChoiceColumn).Select(binding =>
+                (binding, ((ChoiceColumn)binding.Column!).Values.Select(Encoding.UTF8.GetBytes).ToArray())),
+        ];
+        _texts = keepsTexts ? [.. bindings.Where(binding => binding.Column is TextColumn)] : [];
+        _own = keepsTexts ? [.. bindings.Where(binding => binding.Column is null)] : [];
     }
 
-    private DateOnly? Day(IReadOnlyList<string> cells, SourceLine at, ICollection<Notice> notices)
+    /// <summary>Reads all cells but the day's. Words come first, since the weight of a cup hangs on one of them.</summary>
+    public void Read(CsvReader csv, RowValues row, CupWeights cups, NoticeLog notices)
     {
-        var text = CellOf(BakeColumns.BakedOn, cells);
-        if (text.Length == 0)
+        ReadWords(csv, row, notices);
+        foreach (var binding in _quantities)
         {
-            notices.Add(Notices.DateMissing(at));
-            return null;
-        }
-
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
-        {
-            return day;
-        }
-
-        notices.Add(Notices.DateUnread(at, text));
-        return null;
-    }
-
-    private void ReadWords(IReadOnlyList<string> cells, SourceLine at, BakeDraft draft, ICollection<Notice> notices)
-    {
-        foreach (var binding in bindings)
-        {
-            var text = Cell(binding, cells);
-            if (text.Length == 0 || binding.Column == BakeColumns.Id || binding.Column == BakeColumns.BakedOn)
-            {
-                continue;
-            }
-
-            switch (binding.Column)
-            {
-                case null:
-                    draft.Keep(binding.Header, text);
-                    break;
-                case TextColumn column:
-                    draft.Set(column, text);
-                    break;
-                case ChoiceColumn column when column.Values.Contains(text.ToLowerInvariant()):
-                    draft.Set(column, text.ToLowerInvariant());
-                    break;
-                case ChoiceColumn column:
-                    notices.Add(Notices.ChoiceUnknown(at, column, binding.Header, text));
-                    break;
-            }
+            var column = (QuantityColumn)binding.Column!;
+            row.Quantities[column.Index] = Quantity(csv, binding, column, row, cups, notices);
         }
     }
 
-    private void ReadQuantities(IReadOnlyList<string> cells, SourceLine at, BakeDraft draft, ICollection<Notice> notices)
+    /// <summary>The bytes of a cell; none where the row is too short.</summary>
+    public static ReadOnlySpan<byte> Bytes(CsvReader csv, ColumnBinding binding) =>
+        binding.Index < csv.FieldCount ? csv.GetSpan(binding.Index) : default;
+
+    /// <summary>The text of a cell without the blanks around it; empty where the row is too short.</summary>
+    public static string Text(CsvReader csv, ColumnBinding binding) => Encoding.UTF8.GetString(Bytes(csv, binding)).Trim();
+
+    private double Quantity(
+        CsvReader csv, ColumnBinding binding, QuantityColumn column, RowValues row, CupWeights cups, NoticeLog notices)
     {
-        var words = draft.Finish(at);
-        foreach (var binding in bindings)
+        var bytes = Bytes(csv, binding);
+        if (bytes.IsEmpty)
         {
-            if (binding.Column is not QuantityColumn column || Cell(binding, cells) is not { Length: > 0 } text)
-            {
-                continue;
-            }
+            return double.NaN;
+        }
 
-            var cup = column == BakeColumns.Flour
-                ? FlourCup(binding, text, at, words, draft, notices)
-                : HouseholdWeights.Of(column.Stem);
-            if (QuantityReader.Read(binding, text, at, cup, notices) is { } value)
-            {
-                draft.Set(column, value);
-            }
+        if (binding.IsCanonical
+            && Utf8Parser.TryParse(bytes, out double value, out var used)
+            && used == bytes.Length
+            && value >= column.Low
+            && value <= column.High)
+        {
+            return value;
+        }
 
-            if (column == BakeColumns.Yeast && words.YeastKind is null && _hasYeastKind)
+        var text = Text(csv, binding);
+        return text.Length == 0 ? double.NaN : _cells.Quantity(binding, text, row, cups, notices) ?? double.NaN;
+    }
+
+    private void ReadWords(CsvReader csv, RowValues row, NoticeLog notices)
+    {
+        foreach (var (binding, words) in _choices)
+        {
+            var bytes = Bytes(csv, binding);
+            if (!bytes.IsEmpty)
             {
-                notices.Add(Notices.YeastKindMissing(at, binding.Header, text));
+                var column = (ChoiceColumn)binding.Column!;
+                var known = IndexOf(words, bytes);
+                row.Choices[column.Index] = known >= 0 ? known : CellReader.Choice(binding, column, Text(csv, binding), row, notices);
+            }
+        }
+
+        foreach (var binding in _texts)
+        {
+            row.Texts[((TextColumn)binding.Column!).Index] = Text(csv, binding) is { Length: > 0 } text ? text : null;
+        }
+
+        foreach (var binding in _own)
+        {
+            if (Text(csv, binding) is { Length: > 0 } text)
+            {
+                row.OwnColumns[binding.Header] = text;
             }
         }
     }
 
-    // A cup of flour without a word on how it was filled is marked so in the bake itself: later steps ask the bake.
-    private static HouseholdWeight? FlourCup(
-        ColumnBinding binding, string text, SourceLine at, Bake words, BakeDraft draft, ICollection<Notice> notices)
+    private static int IndexOf(byte[][] words, ReadOnlySpan<byte> bytes)
     {
-        var byCup = QuantityText.TryParse(text, out var quantity)
-            && (quantity.Unit ?? binding.Unit)?.Dimension == Dimension.Volume;
-        if (!byCup)
+        for (var i = 0; i < words.Length; i++)
         {
-            return null;
+            if (bytes.SequenceEqual(words[i]))
+            {
+                return i;
+            }
         }
 
-        if (words.FlourMeasure is { } measure && HouseholdWeights.OfFlour(measure) is { } weight)
-        {
-            return weight;
-        }
-
-        var unknown = HouseholdWeights.OfFlour(FlourMeasure.CupUnknown)!;
-        notices.Add(Notices.FlourCupMethodMissing(at, binding.Header, text, unknown));
-        draft.Set(BakeColumns.FlourMeasure, BakeColumns.FlourMeasure.Values[(int)FlourMeasure.CupUnknown]);
-        return unknown;
+        return -1;
     }
-
-    private string CellOf(BakeColumn column, IReadOnlyList<string> cells) =>
-        bindings.FirstOrDefault(binding => binding.Column == column) is { } found ? Cell(found, cells) : "";
-
-    private static string Cell(ColumnBinding binding, IReadOnlyList<string> cells) =>
-        binding.Index < cells.Count ? cells[binding.Index].Trim() : "";
 }

@@ -9,7 +9,7 @@ public static class StarterJournal
     /// <summary>The name of the file of bakes.</summary>
     public const string BakesFile = "bakes.csv";
 
-    private static readonly IReadOnlyList<BakeColumn> Columns =
+    private static readonly IReadOnlyList<JournalColumn> Columns =
     [
         C.Id, C.BakedOn, C.Baker, C.Formula, C.Flour, C.FlourMeasure, C.Water, C.Salt, C.Yeast, C.YeastKind, C.RoomTemp,
         C.FlourTemp, C.WaterTemp, C.DoughTemp, C.Rise, C.RiseNotReady, C.RiseOutcome, C.Proof, C.OvenTemp, C.Baking, C.Dough,
@@ -41,7 +41,7 @@ public static class StarterJournal
         return text.ToString();
     }
 
-    private static string Accepted(BakeColumn column) => column switch
+    private static string Accepted(JournalColumn column) => column switch
     {
         QuantityColumn { Dimension: Dimension.TimeOfDay } => "00:00 to 23:59",
         QuantityColumn quantity => FormattableString.Invariant($"{quantity.Low} to {quantity.High}"),

@@ -2,22 +2,19 @@ using System.Globalization;
 
 namespace BakeInsights;
 
-/// <summary>Turns the text of a cell into a number in its column's canonical unit.</summary>
-internal static class QuantityReader
+/// <summary>Reads the text of a cell that is not a plain number in its column's unit, or not a word as the column has it.</summary>
+internal sealed class CellReader
 {
     private static readonly string[] TimeFormats = ["H:mm", "HH:mm", "H:mm:ss", "HH:mm:ss"];
 
-    /// <summary>
-    /// The value, or null with a remark. Household measures are turned into grams by
-    /// <paramref name="cup"/>, the weight of a cup of this ingredient.
-    /// </summary>
-    public static double? Read(
-        ColumnBinding binding, string text, SourceLine at, HouseholdWeight? cup, ICollection<Notice> notices)
+    /// <summary>The value in the column's canonical unit, or null with a remark.</summary>
+    public double? Quantity(ColumnBinding binding, string text, RowValues row, CupWeights cups, NoticeLog notices)
     {
         var column = (QuantityColumn)binding.Column!;
+        var at = new SourceLine(row.File, row.Line);
         var value = column.Dimension == Dimension.TimeOfDay
             ? TimeOfDay(binding, text, at, notices)
-            : Quantity(column, binding, text, at, cup, notices);
+            : Quantity(column, binding, text, row, at, cups, notices);
         if (value is { } number && (number < column.Low || number > column.High))
         {
             notices.Add(Notices.OutOfRange(at, column, binding.Header, text, number));
@@ -27,9 +24,21 @@ internal static class QuantityReader
         return value;
     }
 
-    private static double? TimeOfDay(ColumnBinding binding, string text, SourceLine at, ICollection<Notice> notices)
+    /// <summary>The place of a word among those of its column, or -1, with a remark when there was one.</summary>
+    public static int Choice(ColumnBinding binding, ChoiceColumn column, string text, RowValues row, NoticeLog notices)
     {
-        if (TimeOnly.TryParseExact(text.Trim(), TimeFormats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
+        var place = text.Length == 0 ? -1 : column.IndexOf(text);
+        if (place < 0 && text.Length > 0)
+        {
+            notices.Add(Notices.ChoiceUnknown(new SourceLine(row.File, row.Line), column, binding.Header, text));
+        }
+
+        return place;
+    }
+
+    private static double? TimeOfDay(ColumnBinding binding, string text, SourceLine at, NoticeLog notices)
+    {
+        if (TimeOnly.TryParseExact(text, TimeFormats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
         {
             return time.ToTimeSpan().TotalMinutes;
         }
@@ -42,9 +51,10 @@ internal static class QuantityReader
         QuantityColumn column,
         ColumnBinding binding,
         string text,
+        RowValues row,
         SourceLine at,
-        HouseholdWeight? cup,
-        ICollection<Notice> notices)
+        CupWeights cups,
+        NoticeLog notices)
     {
         if (!QuantityText.TryParse(text, out var quantity))
         {
@@ -75,12 +85,12 @@ internal static class QuantityReader
             return unit.ToCanonical(quantity.Value);
         }
 
-        if (cup is null)
+        if (cups.Of(binding, text, row, notices) is { } cup)
         {
-            notices.Add(Notices.CupUnknown(at, binding.Header, text));
-            return null;
+            return unit.ToCanonical(quantity.Value) / MeasureUnits.Cup.ToCanonical(1) * cup.GramsPerCup;
         }
 
-        return unit.ToCanonical(quantity.Value) / MeasureUnits.Cup.ToCanonical(1) * cup.GramsPerCup;
+        notices.Add(Notices.CupUnknown(at, binding.Header, text));
+        return null;
     }
 }

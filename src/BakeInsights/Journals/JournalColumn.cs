@@ -1,9 +1,9 @@
 namespace BakeInsights;
 
-/// <summary>A column of <c>bakes*.csv</c> that the toolkit knows.</summary>
-public abstract class BakeColumn
+/// <summary>A column of a journal's file that the toolkit knows.</summary>
+public abstract class JournalColumn
 {
-    private protected BakeColumn(string name, string meaning)
+    private protected JournalColumn(string name, string meaning)
     {
         Name = name;
         Meaning = meaning;
@@ -20,7 +20,7 @@ public abstract class BakeColumn
 }
 
 /// <summary>A column of numbers.</summary>
-public sealed class QuantityColumn : BakeColumn
+public sealed class QuantityColumn : JournalColumn
 {
     internal QuantityColumn(int index, string stem, Dimension dimension, string meaning, double low, double high)
         : base(NameOf(stem, dimension), meaning)
@@ -55,7 +55,7 @@ public sealed class QuantityColumn : BakeColumn
 }
 
 /// <summary>A column whose cells hold one of a few words.</summary>
-public sealed class ChoiceColumn : BakeColumn
+public sealed class ChoiceColumn : JournalColumn
 {
     internal ChoiceColumn(int index, string name, string meaning, params string[] values)
         : base(name, meaning)
@@ -68,10 +68,24 @@ public sealed class ChoiceColumn : BakeColumn
     public IReadOnlyList<string> Values { get; }
 
     internal int Index { get; }
+
+    /// <summary>The place of a word, whatever its letter case; -1 when the column does not know it.</summary>
+    internal int IndexOf(string word)
+    {
+        for (var i = 0; i < Values.Count; i++)
+        {
+            if (Values[i].Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 }
 
 /// <summary>A column of free text.</summary>
-public sealed class TextColumn : BakeColumn
+public sealed class TextColumn : JournalColumn
 {
     internal TextColumn(int index, string name, string meaning)
         : base(name, meaning)
@@ -80,4 +94,13 @@ public sealed class TextColumn : BakeColumn
     }
 
     internal int Index { get; }
+}
+
+/// <summary>The column of the day that a row belongs to.</summary>
+public sealed class DayColumn : JournalColumn
+{
+    internal DayColumn(string name, string meaning)
+        : base(name, meaning)
+    {
+    }
 }
