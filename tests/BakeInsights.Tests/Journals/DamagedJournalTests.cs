@@ -7,6 +7,8 @@ namespace BakeInsights.Tests;
 /// <summary>Journals with bytes flipped, cut and put in at random: every row is accounted for, whatever it holds.</summary>
 public class DamagedJournalTests
 {
+    private const long Many = 2_000;
+
     private const string Header = "bake_id,baked_on,flour_g,flour_measure,water_g,yeast_tsp,yeast_kind,dough_temp_f,mixed_at,rise_h,mine,notes\n";
 
     private const string Rows = """
@@ -52,7 +54,7 @@ public class DamagedJournalTests
         Assert.Equal(lines, journal.Rows);
         Assert.Equal(journal.Rows, journal.Bakes.Count + journal.Notices.Count(notice => notice.Gravity == Gravity.Refused));
         Assert.Equal(journal.Bakes.Count, journal.Bakes.Select(bake => bake.Id).Distinct().Count());
-    });
+    }, iter: Many);
 
     [Fact]
     public void Damage_anywhere_in_the_file_is_read_or_refused_with_a_reason() => Damages.Sample(damages =>
@@ -66,7 +68,7 @@ public class DamagedJournalTests
         {
             Assert.NotEmpty(refused.Remedy);
         }
-    });
+    }, iter: Many);
 
     [Fact]
     public void What_was_read_of_a_damaged_journal_is_inside_its_ranges() => Damages.Sample(damages =>
@@ -80,7 +82,7 @@ public class DamagedJournalTests
                 column => Assert.True(bake[column] is null || (bake[column] >= column.Low && bake[column] <= column.High)));
             Assert.All(Measures.All, measure => Assert.True(measure.Of(bake) is null || double.IsFinite(measure.Of(bake)!.Value)));
         }
-    });
+    }, iter: Many);
 
     private static Func<byte[], byte[]> Edit(double at, Func<byte[], int, byte[]> edit) =>
         bytes => edit(bytes, (int)(at * bytes.Length));
