@@ -35,10 +35,10 @@ internal sealed class FitCommand : Command<FitSettings>
         var riseTime = RiseTime.Ask(journal.Bakes);
         var loafVolume = LoafVolume.Ask(journal.Bakes);
         Console.Out.Write(settings.Json
-            ? JsonText.Write(FitJson.From(journal, riseTime, loafVolume)) + "\n"
+            ? JsonText.Write(FitJson.From(journal.Reading, riseTime, loafVolume)) + "\n"
             : Text(journal, riseTime, loafVolume, units));
         return riseTime.Succeeded || loafVolume.Succeeded
-            ? JournalSettings.ExitCodeFor(journal)
+            ? JournalSettings.ExitCodeFor(journal.Reading)
             : throw new CommandFailure(
                 $"{settings.JournalPath} supports neither fit: " + riseTime.Match(_ => "", problem => $"{problem.Message} {problem.Remedy}"));
     }
@@ -48,7 +48,7 @@ internal sealed class FitCommand : Command<FitSettings>
     {
         View[] views =
         [
-            JournalView.Of(journal),
+            JournalView.Of(journal.Reading),
             RiseTimeView.Of(riseTime, journal.Bakes.Count, units),
             LoafVolumeView.Of(loafVolume, journal.Bakes.Count, units),
         ];

@@ -22,5 +22,5 @@ internal abstract class JournalSettings : CommandSettings
         : BakeInsights.Journal.Read(JournalPath);
 
     /// <summary>What a command ends with after it has read the journal.</summary>
-    public static int ExitCodeFor(Journal journal) => journal.SetAside > 0 ? ExitCode.RowsSetAside : ExitCode.Done;
+    public static int ExitCodeFor(JournalReading reading) => reading.SetAside > 0 ? ExitCode.RowsSetAside : ExitCode.Done;
 }

@@ -6,11 +6,11 @@ namespace BakeInsights.Cli;
 internal sealed record FitJson(
     JournalJson Journal, RiseTimeJson? RiseTime, LoafVolumeJson? LoafVolume, IReadOnlyList<ProblemJson> Problems)
 {
-    public static FitJson From(Journal journal, Attempt<RiseTimeAnswer> riseTime, Attempt<LoafVolumeAnswer> loafVolume)
+    public static FitJson From(JournalReading reading, Attempt<RiseTimeAnswer> riseTime, Attempt<LoafVolumeAnswer> loafVolume)
     {
         var problems = new List<ProblemJson>();
         return new(
-            JournalJson.From(journal),
+            JournalJson.From(reading),
             Answer("rise_time", riseTime, RiseTimeJson.From),
             Answer("loaf_volume", loafVolume, LoafVolumeJson.From),
             problems);

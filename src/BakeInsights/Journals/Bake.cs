@@ -6,22 +6,20 @@ namespace BakeInsights;
 /// <remarks>Quantities are in canonical units: g, mL, °C, min, percent, minutes after midnight.</remarks>
 public sealed class Bake
 {
-    private readonly RowValues _row;
-
-    internal Bake(RowValues row) => _row = row;
+    internal Bake(RowValues row) => Row = row;
 
     /// <summary>Where the bake was written down.</summary>
-    public SourceLine Origin => new(_row.File, _row.Line);
+    public SourceLine Origin => new(Row.File, Row.Line);
 
     /// <summary>The bake's name, once in a journal.</summary>
     public string Id => this[BakeColumns.Id]!;
 
     /// <summary>The day of the bake.</summary>
-    public DateOnly BakedOn => _row.Day;
+    public DateOnly BakedOn => Row.Day;
 
     /// <summary>Cells of columns that the toolkit does not know, by the header's name for them.</summary>
     public ImmutableSortedDictionary<string, string> OwnColumns =>
-        _row.OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
+        Row.OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>How the flour was measured.</summary>
     public FlourMeasure? FlourMeasure => (FlourMeasure?)ChoiceIndex(BakeColumns.FlourMeasure);
@@ -43,7 +41,7 @@ public sealed class Bake
     {
         get
         {
-            var value = _row.Quantities[column.Index];
+            var value = Row.Quantities[column.Index];
             return double.IsNaN(value) ? null : value;
         }
     }
@@ -52,7 +50,10 @@ public sealed class Bake
     public string? this[ChoiceColumn column] => ChoiceIndex(column) is { } index ? column.Values[index] : null;
 
     /// <summary>A text, or null.</summary>
-    public string? this[TextColumn column] => _row.Texts[column.Index];
+    public string? this[TextColumn column] => Row.Texts[column.Index];
 
-    private int? ChoiceIndex(ChoiceColumn column) => _row.Choices[column.Index] is var index && index >= 0 ? index : null;
+    /// <summary>The row that the bake is; nobody changes it any more.</summary>
+    internal RowValues Row { get; }
+
+    private int? ChoiceIndex(ChoiceColumn column) => Row.Choices[column.Index] is var index && index >= 0 ? index : null;
 }

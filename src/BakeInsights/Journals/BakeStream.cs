@@ -9,15 +9,20 @@ internal sealed class BakeStream
     private readonly RowValues _row = new(BakeColumns.Layout);
     private readonly BakeIds _ids = new();
     private readonly CupWeights _cups = new();
+    private readonly NoticeLog _notices = new();
+    private readonly string _name;
     private readonly bool _keepsTexts;
+    private int _rows;
+    private int _kept;
 
-    private BakeStream(bool keepsTexts) => _keepsTexts = keepsTexts;
+    private BakeStream(string path, bool keepsTexts)
+    {
+        _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
+        _keepsTexts = keepsTexts;
+    }
 
-    /// <summary>The remarks so far.</summary>
-    public NoticeLog Notices { get; } = new();
-
-    /// <summary>Rows read so far.</summary>
-    public int Rows { get; private set; }
+    /// <summary>What came of the reading.</summary>
+    public JournalReading Reading => new(_name, _rows, _kept, _notices.Notices, _notices.Counts);
 
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
@@ -25,7 +30,7 @@ internal sealed class BakeStream
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
     public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take)
     {
-        var stream = new BakeStream(keepsTexts);
+        var stream = new BakeStream(path, keepsTexts);
         foreach (var file in JournalFiles.Find(path))
         {
             stream.ReadFile(file, take);
@@ -36,7 +41,7 @@ internal sealed class BakeStream
 
     private void ReadFile(string file, Action<RowValues> take)
     {
-        using var table = CsvTable.Open(file, BakeColumns.Layout, Notices);
+        using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
         var rows = new RowReader(table.Bindings, new CellReader(), _keepsTexts);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
@@ -51,17 +56,18 @@ internal sealed class BakeStream
                 continue;
             }
 
-            rows.Read(table.Csv, _row, _cups, Notices);
+            rows.Read(table.Csv, _row, _cups, _notices);
             _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
             if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
             {
-                Notices.Add(BakeInsights.Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
+                _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
             }
 
+            _kept++;
             take(_row);
         }
 
-        Rows += table.Rows;
+        _rows += table.Rows;
     }
 
     private SourceLine Here => new(_row.File, _row.Line);
@@ -84,15 +90,15 @@ internal sealed class BakeStream
         var text = RowReader.Text(table.Csv, binding);
         if (text.Length > 0)
         {
-            Notices.Add(BakeInsights.Notices.DateUnread(Here, text));
+            _notices.Add(Notices.DateUnread(Here, text));
         }
         else if (table.Csv.Current.ToArray() is var cells && cells.All(string.IsNullOrWhiteSpace))
         {
-            Notices.Add(BakeInsights.Notices.RowEmpty(Here, string.Join(',', cells)));
+            _notices.Add(Notices.RowEmpty(Here, string.Join(',', cells)));
         }
         else
         {
-            Notices.Add(BakeInsights.Notices.DateMissing(Here));
+            _notices.Add(Notices.DateMissing(Here));
         }
 
         return false;
@@ -111,7 +117,7 @@ internal sealed class BakeStream
             return true;
         }
 
-        Notices.Add(BakeInsights.Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
+        _notices.Add(Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
         return false;
     }
 

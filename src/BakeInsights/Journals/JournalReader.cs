@@ -9,9 +9,6 @@ internal static class JournalReader
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var bakes = new List<Bake>();
         var stream = BakeStream.Read(path, keepsTexts: true, row => bakes.Add(new Bake(row.Copy())));
-        return new Journal(NameOf(path), stream.Rows, bakes, stream.Notices.Notices);
+        return new Journal(stream.Reading, bakes);
     }
-
-    /// <summary>What a journal at this path is called.</summary>
-    public static string NameOf(string path) => Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
 }
