@@ -34,10 +34,14 @@ public class BakeFrameTests
         var frame = Bakes.ToDataFrame();
 
         Assert.Equal(["a", "b", "c"], Column("bake_id"));
-        Assert.Equal([new DateTime(2026, 10, 1), new DateTime(2026, 9, 30), new DateTime(2026, 10, 2)], Column("baked_on").Cast<DateTime>());
+        Assert.Equal(
+            [new DateTime(2026, 10, 1), new DateTime(2026, 9, 30), new DateTime(2026, 10, 2)],
+            Column("baked_on").Cast<DateTime>());
         Assert.Equal([65.0, 68.0, null], Column("hydration_pct").Cast<double?>());
         Assert.Equal([2.0, null, null], Column("salt_pct").Cast<double?>());
-        Assert.Equal([24.4444, null, 25.0], Column("dough_temp_c").Select(value => value is double t ? Math.Round(t, 4) : (double?)null));
+        Assert.Equal(
+            [24.4444, null, 25.0],
+            Column("dough_temp_c").Cast<double?>().Select(value => value is { } celsius ? Math.Round(celsius, 4) : (double?)null));
 
         IEnumerable<object?> Column(string name) => Enumerable.Range(0, 3).Select(row => frame[name][row]);
     }

@@ -5,6 +5,9 @@ namespace BakeInsights.Tests;
 
 public class MeasuresTests
 {
+    private const string AllOfFlour =
+        "hydration_pct,salt_pct,sugar_pct,fat_pct,yeast_instant_pct,prefermented_flour_pct,dough_yield";
+
     private static readonly QuantityColumn[] Weights =
     [
         BakeColumns.Flour, BakeColumns.Water, BakeColumns.Salt, BakeColumns.Yeast, BakeColumns.Sugar, BakeColumns.Fat,
@@ -19,24 +22,26 @@ public class MeasuresTests
 
     [Fact]
     public void Percentages_of_a_bake_do_not_change_when_its_dough_is_scaled() =>
-        Gen.Select(Gen.Double[10, 1000].Array[Weights.Length], Gen.Double[1, 100], Gen.Double[40, 200]).Sample((weights, scale, hydration) =>
-        {
-            var one = Dough(weights, hydration);
-            var scaled = Dough([.. weights.Select(weight => scale * weight)], hydration);
-            return Percentages.All(measure => Math.Abs(measure.Of(one)!.Value - measure.Of(scaled)!.Value) <= 1e-9 * measure.Of(one)!.Value);
-        });
+        Gen.Select(Gen.Double[10, 1000].Array[Weights.Length], Gen.Double[1, 100], Gen.Double[40, 200])
+            .Sample((weights, scale, hydration) =>
+            {
+                var one = Dough(weights, hydration);
+                var scaled = Dough([.. weights.Select(weight => scale * weight)], hydration);
+                return Percentages.All(measure =>
+                    Math.Abs(measure.Of(one)!.Value - measure.Of(scaled)!.Value) <= 1e-9 * measure.Of(one)!.Value);
+            });
 
     // What is missing limits only what needs it, and is never taken as zero.
     [Theory]
-    [InlineData("flour_g", "hydration_pct,salt_pct,sugar_pct,fat_pct,yeast_instant_pct,prefermented_flour_pct,dough_yield")]
-    [InlineData("water_g", "hydration_pct,salt_pct,sugar_pct,fat_pct,yeast_instant_pct,prefermented_flour_pct,dough_yield")]
+    [InlineData("flour_g", AllOfFlour)]
+    [InlineData("water_g", AllOfFlour)]
     [InlineData("salt_g", "salt_pct")]
     [InlineData("yeast_g", "yeast_instant_pct")]
     [InlineData("yeast_kind", "yeast_instant_pct")]
     [InlineData("sugar_g", "sugar_pct")]
     [InlineData("fat_g", "fat_pct")]
     [InlineData("milk_g", "")]
-    [InlineData("preferment_hydration_pct", "hydration_pct,salt_pct,sugar_pct,fat_pct,yeast_instant_pct,prefermented_flour_pct,dough_yield")]
+    [InlineData("preferment_hydration_pct", AllOfFlour)]
     [InlineData("loaf_volume_ml", "specific_volume_ml_per_g")]
     [InlineData("loaf_g", "specific_volume_ml_per_g,bake_loss_pct")]
     [InlineData("loaf_count", "bake_loss_pct")]
