@@ -6,7 +6,8 @@ namespace BakeInsights.Inference;
 /// Tail areas and critical values of Student's t and Fisher's F, from the regularized incomplete beta function.
 /// Tails are computed as such, never as 1 minus a body, so that small p values keep their digits.
 /// </summary>
-/// <remarks>Formulas: Abramowitz and Stegun (1964), Handbook of Mathematical Functions, 26.6.2 and 26.7.1.</remarks>
+/// <remarks>Formulas: Abramowitz and Stegun (1964), Handbook of Mathematical Functions, 26.6.2 and 26.7.1.
+/// Math.NET's beta function has 12 digits and more up to 1,000 degrees of freedom, and about 10 at 100,000.</remarks>
 internal static class Tails
 {
     /// <summary>The probability that |T| is at least |t|.</summary>

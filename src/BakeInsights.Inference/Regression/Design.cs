@@ -27,7 +27,8 @@ public sealed class Design
         if (Columns.FirstOrDefault(column => column.Values.Count != RowCount) is { } odd)
         {
             throw new ArgumentException(
-                $"Column {odd.Name} has {odd.Values.Count} rows and column {Names[0]} has {RowCount}.", nameof(columns));
+                $"Column {odd.Name} has {odd.Values.Count} rows and column {Names[0]} has {RowCount}.",
+                nameof(columns));
         }
     }
 

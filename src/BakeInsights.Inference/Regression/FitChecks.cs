@@ -4,10 +4,10 @@ namespace BakeInsights.Inference;
 internal static class FitChecks
 {
     /// <summary>
-    /// The largest magnitude taken, and the inverse of the smallest. A coefficient is at most about the ratio of two
-    /// such numbers, 1e150, and its square stays below 1.8e308, the largest double. Common practice, no source.
+    /// The magnitudes taken. A coefficient is at most about the ratio of the two, 1e150, and its square stays below the
+    /// largest double, 1.8e308. Common practice, no source.
     /// </summary>
-    public const double LargestMagnitude = 1e75;
+    private const double SmallestMagnitude = 1e-75, LargestMagnitude = 1e75;
 
     /// <summary>The first problem of the data themselves; null if there is none.</summary>
     public static FitProblem? Find(Design design, DesignColumn response)
@@ -55,7 +55,7 @@ internal static class FitChecks
     private static FitProblem? OutOfRange(DesignColumn column)
     {
         var largest = column.Values.Max(Math.Abs);
-        return largest is 0 or (>= 1 / LargestMagnitude and <= LargestMagnitude) ? null : new FitProblem(
+        return largest is 0 or (>= SmallestMagnitude and <= LargestMagnitude) ? null : new FitProblem(
             FitProblemKind.OutOfRange,
             [column.Name],
             $"The largest number of column {column.Name} is not between 1e-75 and 1e75 in size, "

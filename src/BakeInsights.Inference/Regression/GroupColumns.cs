@@ -3,7 +3,7 @@ namespace BakeInsights.Inference;
 /// <summary>Turns group labels into indicator columns, so that a fit can hold blocks or treatments.</summary>
 public static class GroupColumns
 {
-    /// <summary>Columns named "<paramref name="name"/> = label" that are 1 in the rows of that label and 0 elsewhere.</summary>
+    /// <summary>Columns named "<paramref name="name"/> = label", 1 in the rows of that label and 0 elsewhere.</summary>
     /// <param name="name">The name of the grouping, such as "oven".</param>
     /// <param name="labels">The label of each row.</param>
     /// <param name="coding">Which groups get a column.</param>
@@ -18,7 +18,8 @@ public static class GroupColumns
         ArgumentNullException.ThrowIfNull(labels);
         if (labels.Any(string.IsNullOrWhiteSpace))
         {
-            throw new ArgumentException($"Every row needs a label of {name}: leave unlabelled rows out.", nameof(labels));
+            throw new ArgumentException(
+                $"Every row needs a label of {name}: leave unlabelled rows out.", nameof(labels));
         }
 
         var withoutColumn = coding == GroupCoding.AgainstFirst ? 1 : 0;

@@ -33,8 +33,10 @@ public static class LeastSquares
             return problem;
         }
 
+        // A sum of n products, of which the factorization is made, is off by at most about n epsilon.
+        var tolerance = design.RowCount * Epsilon;
         var qr = ScaledQr.Of(design);
-        return qr.Triangle.FirstDependence(design.RowCount * Epsilon) is var (column, earlier)
+        return qr.Triangle.FirstDependence(tolerance) is var (column, earlier)
             ? FitChecks.Dependent(design.Names[column], [.. earlier.Select(k => design.Names[k])])
             : new LeastSquaresFit(design, y, qr);
     }

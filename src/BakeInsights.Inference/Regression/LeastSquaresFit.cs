@@ -3,7 +3,8 @@ namespace BakeInsights.Inference;
 /// <summary>A least-squares fit: coefficients, their uncertainty, and what is left over.</summary>
 /// <remarks>
 /// A perfect fit is one whose residuals are no larger than the rounding of the response and of the terms that are
-/// summed to meet it: it has residuals, residual spread and standard errors of exactly 0.
+/// summed to meet it. Its residuals, residual spread and standard errors are exactly 0, and so is a coefficient whose
+/// whole term is no larger than that rounding.
 /// </remarks>
 public sealed class LeastSquaresFit
 {
@@ -15,7 +16,7 @@ public sealed class LeastSquaresFit
         Design = design;
         Response = response.Values;
         _triangle = qr.Triangle;
-        (_coefficients, var residuals) = Solve(design, response, qr);
+        (_coefficients, var residuals) = RefinedSolution.Of(design, response, qr);
         Leverage = Array.AsReadOnly(qr.Leverage());
         Residuals = Array.AsReadOnly(residuals);
         FittedValues = Array.AsReadOnly(residuals.Select((r, i) => response.Values[i] - r).ToArray());
@@ -104,57 +105,6 @@ public sealed class LeastSquaresFit
         var mean = Combination(row);
         var spread = double.Hypot(mean.StandardError, ResidualStandardDeviation);
         return (mean with { StandardError = spread }).Interval(level);
-    }
-
-    private static (double[] Coefficients, double[] Residuals) Solve(Design design, DesignColumn response, ScaledQr qr)
-    {
-        var coefficients = qr.Triangle.Coefficients(qr.Coordinates([.. response.Values]));
-
-        // Refinement: fit what the rounded coefficients leave. Each row's remainder is a sum of p + 1 terms, so its
-        // rounding doesn't grow with the number of rows as that of the factorization does.
-        var remainder = Remainder(design, response, coefficients);
-        var coordinates = qr.Coordinates(remainder);
-        var correction = qr.Triangle.Coefficients(coordinates);
-        var projected = qr.At(coordinates);
-        for (var j = 0; j < coefficients.Length; j++)
-        {
-            coefficients[j] += correction[j];
-        }
-
-        for (var i = 0; i < remainder.Length; i++)
-        {
-            remainder[i] -= projected[i];
-        }
-
-        return IsRounding(remainder, response, coefficients, qr.Triangle.Lengths)
-            ? (coefficients, new double[remainder.Length])
-            : (coefficients, remainder);
-    }
-
-    private static double[] Remainder(Design design, DesignColumn response, double[] coefficients)
-    {
-        double[] remainder = [.. response.Values];
-        for (var j = 0; j < coefficients.Length; j++)
-        {
-            var column = design.Columns[j].Span;
-            for (var i = 0; i < remainder.Length; i++)
-            {
-                remainder[i] -= coefficients[j] * column[i];
-            }
-        }
-
-        return remainder;
-    }
-
-    /// <summary>
-    /// Whether residuals are within the rounding of the sums that they come from: p + 2 roundings, each of at most half
-    /// an epsilon of the summed magnitudes (Higham 2002, Accuracy and Stability of Numerical Algorithms, 2nd ed.,
-    /// section 3.1); a whole epsilon is allowed, for the data are rounded too.
-    /// </summary>
-    private static bool IsRounding(double[] residuals, DesignColumn response, double[] coefficients, double[] lengths)
-    {
-        var summed = ScaledQr.Length(response.Span) + coefficients.Zip(lengths, (b, d) => Math.Abs(b) * d).Sum();
-        return ScaledQr.Length(residuals) <= (coefficients.Length + 2) * LeastSquares.Epsilon * summed;
     }
 
     private double TotalSumOfSquares()

@@ -50,6 +50,7 @@ public sealed record NestedComparison(
         double? f = larger.ResidualSumOfSquares > 0
             ? sumOfSquares / extra / (larger.ResidualSumOfSquares / df)
             : null;
-        return new NestedComparison(sumOfSquares, extra, df, f, f is { } value ? Tails.FisherUpper(value, extra, df) : null);
+        double? p = f is { } value ? Tails.FisherUpper(value, extra, df) : null;
+        return new NestedComparison(sumOfSquares, extra, df, f, p);
     }
 }

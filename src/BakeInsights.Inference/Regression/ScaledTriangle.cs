@@ -52,6 +52,7 @@ internal sealed record ScaledTriangle(Matrix<double> R, double[] Lengths)
             var combination = SolveUpper(R.Column(j).ToArray(), j);
             if (Math.Abs(R[j, j]) <= tolerance * (1 + combination.Sum(Math.Abs)))
             {
+                // Common practice, no source: a share this small is rounding, half of the digits being safe.
                 var negligible = Math.Sqrt(tolerance) * combination.Max(Math.Abs);
                 return (j, [.. Enumerable.Range(0, j).Where(k => Math.Abs(combination[k]) > negligible)]);
             }

@@ -2,10 +2,10 @@ namespace BakeInsights.Inference;
 
 /// <summary>Where a fitted parabola in one variable turns, with the confidence set of the place.</summary>
 /// <remarks>
-/// In x the fit is b1 x + b2 x^2 and what doesn't hold x; other columns that hold x, such as x times z, shift the slope
-/// by a fixed amount when z is held. The vertex is minus that slope at 0 over 2 b2, a ratio of estimates.
+/// In x the fit is b1 x + b2 x^2 and what doesn't hold x; other columns that hold x, such as x times z, shift the
+/// slope by a fixed amount when z is held. The vertex is minus that slope at 0 over 2 b2, a ratio of estimates.
 /// </remarks>
-/// <param name="Kind">Whether the estimate is a maximum or a minimum. That the sign is certain, only a bounded set says.</param>
+/// <param name="Kind">Whether the estimate is a maximum or a minimum; only a bounded set makes it certain.</param>
 /// <param name="Location">The place of the vertex, in the unit of x, with its confidence set.</param>
 public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
 {
@@ -18,7 +18,9 @@ public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
     /// For each further column that is x times something held fixed: its name, and the value of that something.
     /// </param>
     /// <returns>The vertex, or the problem that the second-order coefficient is exactly zero.</returns>
-    /// <exception cref="ArgumentException">A name is unknown, or <paramref name="held"/> names x or its square.</exception>
+    /// <exception cref="ArgumentException">
+    /// A name is unknown, <paramref name="held"/> names x or its square, or the level is not between 0 and 1.
+    /// </exception>
     public static Attempt<QuadraticVertex> Of(
         LeastSquaresFit fit,
         string linear,

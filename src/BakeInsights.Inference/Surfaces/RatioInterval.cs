@@ -8,24 +8,26 @@ namespace BakeInsights.Inference;
 /// </remarks>
 public sealed record RatioInterval
 {
-    private RatioInterval()
-    {
-    }
+    /// <summary>What a covariance may exceed its bound by, relatively. Common practice, no source.</summary>
+    private const double RoundingAllowance = 1e-9;
+
+    private RatioInterval(double? estimate, RatioSetKind kind, double? low, double? high, Interval? gap) =>
+        (Estimate, Kind, Low, High, Gap) = (estimate, kind, low, high, gap);
 
     /// <summary>The ratio of the estimates; null if the denominator's is zero.</summary>
-    public required double? Estimate { get; init; }
+    public double? Estimate { get; }
 
     /// <summary>The shape of the set.</summary>
-    public required RatioSetKind Kind { get; init; }
+    public RatioSetKind Kind { get; }
 
     /// <summary>The lowest ratio of the set; null if there is none.</summary>
-    public double? Low { get; private init; }
+    public double? Low { get; }
 
     /// <summary>The highest ratio of the set; null if there is none.</summary>
-    public double? High { get; private init; }
+    public double? High { get; }
 
-    /// <summary>The values left out, but for its ends, which belong to the set; null unless there are two rays.</summary>
-    public Interval? Gap { get; private init; }
+    /// <summary>The values between two rays, which the set leaves out; null unless there are two rays.</summary>
+    public Interval? Gap { get; }
 
     /// <summary>Whether the set holds a ratio.</summary>
     public bool Contains(double ratio) =>
@@ -37,8 +39,8 @@ public sealed record RatioInterval
     /// <param name="covariance">The covariance of the two.</param>
     /// <param name="level">The confidence level, between 0 and 1.</param>
     /// <exception cref="ArgumentException">
-    /// The terms differ in degrees of freedom, the covariance exceeds what the standard errors allow, or the
-    /// denominator is known to be exactly zero.
+    /// The terms differ in degrees of freedom, the covariance exceeds what the standard errors allow, the denominator
+    /// is exactly zero without error, or the level is not between 0 and 1.
     /// </exception>
     public static RatioInterval Fieller(Term numerator, Term denominator, double covariance, double level)
     {
@@ -59,22 +61,23 @@ public sealed record RatioInterval
         var discriminant = t2 * (spread - (t2 * ((va * vb) - Square(covariance))));
         double? estimate = b == 0 ? null : a / b;
 
-        if (p == 0 && q != 0)
+        if ((p < 0 && discriminant <= 0) || (p == 0 && q == 0))
         {
-            var end = s / (2 * q);
-            var ray = new RatioInterval { Estimate = estimate, Kind = RatioSetKind.OneRay };
-            return q > 0 ? ray with { Low = end } : ray with { High = end };
+            return new RatioInterval(estimate, RatioSetKind.WholeLine, null, null, null);
         }
 
-        if (p <= 0 && discriminant <= 0)
+        if (p == 0)
         {
-            return new RatioInterval { Estimate = estimate, Kind = RatioSetKind.WholeLine };
+            var end = s / (2 * q);
+            return q > 0
+                ? new RatioInterval(estimate, RatioSetKind.OneRay, end, null, null)
+                : new RatioInterval(estimate, RatioSetKind.OneRay, null, end, null);
         }
 
         var ends = Roots(p, q, s, Math.Sqrt(Math.Max(discriminant, 0)));
         return p > 0
-            ? new RatioInterval { Estimate = estimate, Kind = RatioSetKind.Bounded, Low = ends.Low, High = ends.High }
-            : new RatioInterval { Estimate = estimate, Kind = RatioSetKind.TwoRays, Gap = ends };
+            ? new RatioInterval(estimate, RatioSetKind.Bounded, ends.Low, ends.High, null)
+            : new RatioInterval(estimate, RatioSetKind.TwoRays, null, null, ends);
     }
 
     private static void Refuse(Term numerator, Term denominator, double covariance)
@@ -90,9 +93,10 @@ public sealed record RatioInterval
         }
 
         var most = numerator.StandardError * denominator.StandardError;
-        if (!(Math.Abs(covariance) <= most * (1 + 1e-9)))
+        if (!(Math.Abs(covariance) <= most * (1 + RoundingAllowance)))
         {
-            throw new ArgumentException("The covariance exceeds the product of the standard errors.", nameof(covariance));
+            throw new ArgumentException(
+                "The covariance exceeds the product of the standard errors.", nameof(covariance));
         }
     }
 

@@ -29,8 +29,9 @@ public static class ChartHtml
     private const int UsualHeightPixels = 450;
 
     /// <summary>
-    /// The chart as a fragment: its figure as data, and a script that draws it at once if Plotly is there and leaves
-    /// it waiting if not. The width is that of its place on the page; a height stays if the chart sets one itself.
+    /// The chart as a fragment: its title as a caption, which wraps on a phone where the drawing library would cut it,
+    /// its figure as data, and a script that draws it at once if Plotly is there and leaves it waiting if not. The
+    /// width is that of its place on the page; a height stays if the chart sets one itself.
     /// </summary>
     /// <param name="chart">The chart. The same chart gives the same text.</param>
     public static string Fragment(GenericChart chart)
@@ -38,14 +39,18 @@ public static class ChartHtml
         ArgumentNullException.ThrowIfNull(chart);
         var figure = FigureOf(chart);
         var height = (int?)figure["layout"]!["height"] ?? UsualHeightPixels;
+        var caption = HtmlEncoder.Default.Encode(TitleOf(chart));
         var label = HtmlEncoder.Default.Encode(PlainText(chart));
 
         // The default JSON encoder escapes <, > and &, so text in a figure can't end the script element.
         return $"""
-            <div class="bake-chart" role="figure" aria-label="{label}" style="height:{height}px">
+            <figure style="margin:1em 0">
+            <figcaption style="font-weight:600">{caption}</figcaption>
+            <div class="bake-chart" role="img" aria-label="{label}" style="height:{height}px">
             <noscript>{label} (drawn by a script, and scripts are switched off here)</noscript>
             <script type="application/json">{figure.ToJsonString()}</script>
             </div>
+            </figure>
             <script>
             {DrawWaitingCharts}
             </script>
@@ -56,7 +61,12 @@ public static class ChartHtml
     public static string PlainText(GenericChart chart)
     {
         ArgumentNullException.ThrowIfNull(chart);
-        var title = FigureOf(chart)["layout"]!["title"] switch
+        return TitleOf(chart) is { Length: > 0 } title ? $"Chart: {title}" : "Chart";
+    }
+
+    private static string TitleOf(GenericChart chart)
+    {
+        var title = JsonNode.Parse(GenericChart.toFigureJson(chart))!["layout"]!["title"] switch
         {
             JsonObject parts => (string?)parts["text"],
             JsonValue text => (string?)text,
@@ -64,8 +74,7 @@ public static class ChartHtml
         };
 
         // Plotly's texts know a few tags, such as <br> and <b>; here only the words count.
-        var words = WebUtility.HtmlDecode(Regex.Replace(title ?? "", "<[^<>]*>", " ")).Trim();
-        return words.Length > 0 ? $"Chart: {words}" : "Chart";
+        return WebUtility.HtmlDecode(Regex.Replace(title ?? "", "<[^<>]*>", " ")).Trim();
     }
 
     private static JsonObject FigureOf(GenericChart chart)
@@ -73,8 +82,10 @@ public static class ChartHtml
         var written = JsonNode.Parse(GenericChart.toFigureJson(chart))!;
         var layout = written["layout"]!.DeepClone().AsObject();
 
-        // Plotly.NET writes its own default size into every layout, and a fixed width does not fit a phone.
+        // Plotly.NET writes its own default size into every layout, and a fixed width does not fit a phone; the title is
+        // the caption.
         layout.Remove("width");
+        layout.Remove("title");
         if ((int?)layout["height"] == Defaults.DefaultHeight)
         {
             layout.Remove("height");
