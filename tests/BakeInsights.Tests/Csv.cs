@@ -1,3 +1,4 @@
+using System.Text;
 using BakeInsights.TestKit;
 
 namespace BakeInsights.Tests;
@@ -9,10 +10,15 @@ internal static class Csv
     public static Journal Read(params string[] lines) => ReadText(string.Join('\n', lines) + "\n");
 
     /// <summary>Reads a text, byte for byte in UTF-8, as <c>bakes.csv</c>.</summary>
-    public static Journal ReadText(string text)
+    public static Journal ReadText(string text) => ReadBytes(Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Reads bytes as <c>bakes.csv</c>.</summary>
+    public static Journal ReadBytes(byte[] bytes)
     {
         using var folder = new TemporaryFolder();
-        return Journal.Read(folder.Write("bakes.csv", text));
+        var path = folder.File("bakes.csv");
+        File.WriteAllBytes(path, bytes);
+        return Journal.Read(path);
     }
 
     /// <summary>The bake of a header and one row.</summary>
