@@ -13,6 +13,7 @@ app.Configure(command =>
 {
     command.SetApplicationName("bakeinsights");
     command.UseStrictParsing();
+    command.SetInterceptor(new MissingValue());
     command.SetExceptionHandler((error, _) => CommandFailure.Report(error));
     command.AddCommand<CheckCommand>("check")
         .WithDescription("Say what was read of a journal, what was set aside, and why.")
