@@ -31,7 +31,7 @@ internal sealed class FitCommand : Command<FitSettings>
     public override int Execute(CommandContext context, FitSettings settings, CancellationToken cancellationToken)
     {
         var units = settings.UnitSystem();
-        var journal = settings.Journal();
+        var journal = Journal.Read(settings.RequirePath());
         var riseTime = RiseTime.Ask(journal.Bakes);
         var loafVolume = LoafVolume.Ask(journal.Bakes);
         Console.Out.Write(settings.Json
@@ -48,7 +48,7 @@ internal sealed class FitCommand : Command<FitSettings>
     {
         View[] views =
         [
-            JournalView.Of(journal.Reading),
+            JournalView.Of(journal),
             RiseTimeView.Of(riseTime, journal.Bakes.Count, units),
             LoafVolumeView.Of(loafVolume, journal.Bakes.Count, units),
         ];
