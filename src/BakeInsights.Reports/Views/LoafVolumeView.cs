@@ -66,7 +66,9 @@ public static class LoafVolumeView
         var baked = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
         var hydrations = Enumerable.Range(0, HydrationSteps)
             .Select(step => baked.Least + (step * (baked.Most - baked.Least) / (HydrationSteps - 1)));
-        var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null ? null : answer.Typical[Measures.DoughTemperature];
+        var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null
+            ? null
+            : answer.Typical[Measures.DoughTemperature];
         var points = temperature is { } celsius
             ? answer.OverHydration(hydrations, celsius)
             : [.. hydrations.Select(percent => answer.At(answer.Typical.With(Measures.Hydration, percent)))];
