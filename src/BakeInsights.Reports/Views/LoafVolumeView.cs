@@ -42,7 +42,7 @@ public static class LoafVolumeView
     private static string Headline(LoafVolumeAnswer answer, Figures figures)
     {
         var share = $"{Accounting(answer)} for {Figures.Rounded(100 * answer.RSquared, 0)} % of the variation; "
-            + $"bakes made alike differ by about {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
+            + $"single bakes scatter about it by {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
         if (answer.BestHydration is not { } best)
         {
             return $"The journal names no best hydration. {answer.WhyNoBestHydration} {share}";
