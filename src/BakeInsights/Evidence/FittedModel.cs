@@ -51,10 +51,11 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
             selection = selection.Less(problem.Columns[0], Entangled(problem));
         }
 
+        var have = bakes.Count == 1 ? "bake has" : "bakes have";
         return new FitProblem(
             FitProblemKind.TooFewRows,
             [responseName],
-            $"The journal can't support a single cause: {bakes.Count} {(bakes.Count == 1 ? "bake has" : "bakes have")} a {responseName}. "
+            $"The journal can't support a single cause: {bakes.Count} {have} a {responseName}. "
                 + string.Join(" ", selection.LeftOutTerms.Select(term => $"{Words(term.Name)}: {term.Reason}")),
             "Log more bakes, and change the dough temperature by a few degrees from one to the next.");
     }

@@ -98,7 +98,8 @@ public sealed class RiseTimeAnswer : ModelAnswer
             yield return new AnswerCheck($"trade_band_{band.Term}", term.Estimate, inside, inside
                 ? $"The term {band.Term} lies where the trade expects it ({band.Source})."
                 : FormattableString.Invariant(
-                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})."));
+                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})")
+                    + (band.IsReachedBy(term.Interval(Level)) ? ", though its interval reaches that range." : "."));
         }
     }
 
