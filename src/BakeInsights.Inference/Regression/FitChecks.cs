@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace BakeInsights.Inference;
 
 /// <summary>What can be said against a fit before it is made.</summary>
@@ -10,22 +13,18 @@ internal static class FitChecks
     private const double SmallestMagnitude = 1e-75, LargestMagnitude = 1e75;
 
     /// <summary>The first problem of the data themselves; null if there is none.</summary>
-    public static FitProblem? Find(Design design, DesignColumn response)
+    public static FitProblem? Find(Design design, DesignColumn response, DesignColumn? weights)
     {
         foreach (var column in design.Columns.Append(response))
         {
-            if (NotFinite(column) is { } missing)
+            if (Unusable(column) is { } unusable)
             {
-                return missing;
-            }
-
-            if (OutOfRange(column) is { } outOfRange)
-            {
-                return outOfRange;
+                return unusable;
             }
         }
 
-        return TooFewRows(design) ?? Zero(design) ?? NoSpread(design, response);
+        return (weights is null ? null : Unusable(weights) ?? NotPositive(weights))
+            ?? TooFewRows(design) ?? Zero(design) ?? NoSpread(design, response);
     }
 
     /// <summary>The problem of a column that is a combination of earlier ones.</summary>
@@ -41,10 +40,20 @@ internal static class FitChecks
             $"Leave out one of these columns, or add rows in which {column} varies by itself.");
     }
 
-    private static FitProblem? NotFinite(DesignColumn column)
+    private static FitProblem? Unusable(DesignColumn column)
     {
+        if (LargestMagnitudeOf(column.Span) is { } largest)
+        {
+            return largest is 0 or (>= SmallestMagnitude and <= LargestMagnitude) ? null : new FitProblem(
+                FitProblemKind.OutOfRange,
+                [column.Name],
+                $"The largest number of column {column.Name} is not between 1e-75 and 1e75 in size, "
+                    + "so that squares can't be computed.",
+                $"Express {column.Name} in another unit.");
+        }
+
         var rows = Enumerable.Range(0, column.Values.Count).Where(i => !double.IsFinite(column.Values[i])).ToArray();
-        return rows.Length == 0 ? null : new FitProblem(
+        return new FitProblem(
             FitProblemKind.MissingValue,
             [column.Name],
             $"Column {column.Name} has no finite number in {rows.Length} of {column.Values.Count} rows, "
@@ -52,15 +61,42 @@ internal static class FitChecks
             "Give the missing numbers or leave these rows out.");
     }
 
-    private static FitProblem? OutOfRange(DesignColumn column)
+    /// <summary>The largest size among the numbers; null if one isn't finite.</summary>
+    private static double? LargestMagnitudeOf(ReadOnlySpan<double> values)
     {
-        var largest = column.Values.Max(Math.Abs);
-        return largest is 0 or (>= SmallestMagnitude and <= LargestMagnitude) ? null : new FitProblem(
+        var packs = MemoryMarshal.Cast<double, Vector<double>>(values);
+        var (largest, zeros) = (Vector<double>.Zero, Vector<double>.Zero);
+        foreach (var pack in packs)
+        {
+            largest = Vector.Max(largest, Vector.Abs(pack));
+
+            // Zero times a number is zero only if the number is finite.
+            zeros += pack * Vector<double>.Zero;
+        }
+
+        var (single, zero) = (0.0, Vector.Sum(zeros));
+        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            single = Math.Max(single, largest[lane]);
+        }
+
+        foreach (var value in values[(packs.Length * Vector<double>.Count)..])
+        {
+            single = Math.Max(single, Math.Abs(value));
+            zero += value * 0;
+        }
+
+        return zero == 0 ? single : null;
+    }
+
+    private static FitProblem? NotPositive(DesignColumn weights)
+    {
+        var row = weights.Values.ToList().FindIndex(weight => weight <= 0);
+        return row < 0 ? null : new FitProblem(
             FitProblemKind.OutOfRange,
-            [column.Name],
-            $"The largest number of column {column.Name} is not between 1e-75 and 1e75 in size, "
-                + "so that squares can't be computed.",
-            $"Express {column.Name} in another unit.");
+            [weights.Name],
+            $"The weight of row {row + 1} is not above zero.",
+            "Leave rows of no weight out.");
     }
 
     private static FitProblem? TooFewRows(Design design)

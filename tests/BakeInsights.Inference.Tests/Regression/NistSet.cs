@@ -39,10 +39,9 @@ internal sealed class NistSet
     private Design Design(ReferenceTable data)
     {
         var degree = All.Single(set => set.Name == _name).Degree;
-        var powers = degree == 0
-            ? data.Header.Skip(1).Select(data.Numbers)
-            : Enumerable.Range(1, degree).Select(k => data.Numbers("x").Select(x => Math.Pow(x, k)).ToArray());
-        var columns = powers.Select((values, k) => new DesignColumn($"B{k + 1}", values)).ToList();
+        var columns = degree == 0
+            ? data.Header.Skip(1).Select((name, k) => new DesignColumn($"B{k + 1}", data.Numbers(name))).ToList()
+            : Enumerable.Range(1, degree).Select(k => DesignColumn.Power($"B{k}", data.Numbers("x"), k)).ToList();
         if (_certified.ContainsKey("B0"))
         {
             columns.Insert(0, new DesignColumn("B0", DesignColumn.Constant(data.RowCount).Values));
