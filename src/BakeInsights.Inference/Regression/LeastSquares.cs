@@ -11,7 +11,7 @@ public static class LeastSquares
     internal const double Epsilon = 2.2204460492503131e-16;
 
     /// <summary>The name under which problems speak of the response.</summary>
-    private const string ResponseName = "response";
+    internal const string ResponseName = "response";
 
     /// <summary>The name under which problems speak of the weights.</summary>
     private const string WeightsName = "weights";

@@ -6,7 +6,7 @@ internal static class LeastSquaresSummary
     /// <summary>The summary; a perfect fit has no likelihood, and a fit of too few rows no corrected criterion.</summary>
     public static FitSummary Of(LeastSquaresFit fit)
     {
-        var likelihood = LogLikelihood(fit);
+        var likelihood = LogLikelihood(fit.ResidualSumOfSquares, fit.N) + (fit.Weights?.Sum(Math.Log) / 2 ?? 0);
         return new FitSummary(
             fit.Weights is null ? "least squares" : "weighted least squares",
             fit.N,
@@ -42,14 +42,8 @@ internal static class LeastSquaresSummary
             ? (-2 * logLikelihood) + (2.0 * parameters * rows / (rows - parameters - 1))
             : null;
 
-    private static double? LogLikelihood(LeastSquaresFit fit)
-    {
-        if (fit.ResidualSumOfSquares == 0)
-        {
-            return null;
-        }
-
-        var logWeights = fit.Weights?.Sum(Math.Log) ?? 0;
-        return ((logWeights - (fit.N * (Math.Log(2 * Math.PI * fit.ResidualSumOfSquares / fit.N) + 1))) / 2);
-    }
+    /// <summary>The greatest log likelihood of rows of equal weight; null for a perfect fit.</summary>
+    public static double? LogLikelihood(double residualSumOfSquares, int rows) => residualSumOfSquares > 0
+        ? -rows / 2.0 * (Math.Log(2 * Math.PI * residualSumOfSquares / rows) + 1)
+        : null;
 }

@@ -34,7 +34,7 @@ internal sealed record Solution(Triangle Triangle, Doubled[] Coefficients, doubl
         // A combination of p columns that was computed in double precision took p + 1 roundings.
         var (doubled, coordinates) = Factors<Doubled, DoubledArithmetic>(rows);
         return doubled.FirstDependence((rows.Predictors + 2) * LeastSquares.Epsilon) is var (column, earlier)
-            ? FitChecks.Dependent(names[column], [.. earlier.Select(k => names[k])])
+            ? FitProblems.Dependent(names[column], [.. earlier.Select(k => names[k])])
             : Finished(rows, doubled, coordinates, doubled.Solve(coordinates));
     }
 
