@@ -6,7 +6,7 @@ namespace BakeInsights.Inference;
 /// summed to meet it. Its residuals, residual spread and standard errors are exactly 0, and so is a coefficient whose
 /// whole term is no larger than that rounding.
 /// </remarks>
-public sealed class LeastSquaresFit : IFit
+public sealed class LeastSquaresFit : ILinearFit
 {
     private readonly WorkRows _rows;
     private readonly Coefficients _coefficients;

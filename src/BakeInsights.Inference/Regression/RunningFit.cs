@@ -1,7 +1,7 @@
 namespace BakeInsights.Inference;
 
 /// <summary>A least-squares fit from <see cref="RunningSums"/>: everything but the single rows.</summary>
-public sealed class RunningFit : IFit
+public sealed class RunningFit : ILinearFit
 {
     private readonly Coefficients _coefficients;
 

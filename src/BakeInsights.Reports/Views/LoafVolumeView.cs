@@ -63,7 +63,7 @@ public static class LoafVolumeView
 
     private static ViewTable Expected(LoafVolumeAnswer answer, Figures figures)
     {
-        var baked = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
+        var baked = answer.RangeOf(Measures.Hydration)!;
         var hydrations = Enumerable.Range(0, HydrationSteps)
             .Select(step => baked.Least + (step * (baked.Most - baked.Least) / (HydrationSteps - 1)));
         var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null

@@ -57,7 +57,7 @@ internal sealed class BakeStream
             }
 
             rows.Read(table.Csv, _row, _cups, _notices);
-            _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
+            _row.Texts[BakeColumns.Id.Index] ??= NameOf(table, id);
             if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
             {
                 _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
@@ -120,6 +120,10 @@ internal sealed class BakeStream
         _notices.Add(Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
         return false;
     }
+
+    // A reading that keeps no texts still needs names for the bakes that it may keep.
+    private string NameOf(CsvTable table, ColumnBinding? binding) =>
+        binding is not null && RowReader.Text(table.Csv, binding) is { Length: > 0 } text ? text : FallbackId();
 
     private string FallbackId() =>
         string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(_row.File)}:{_row.Line}");
