@@ -33,7 +33,9 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
     {
         var levels = 0;
         var levelStart = double.NegativeInfinity;
-        foreach (var value in values.Order())
+        double[] ordered = [.. values];
+        Array.Sort(ordered);
+        foreach (var value in ordered)
         {
             if (value - levelStart >= Resolution * (1 - RoundingShare))
             {

@@ -9,11 +9,14 @@ namespace BakeInsights;
 public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> RiseTime, Attempt<LoafVolumeAnswer> LoafVolume)
 {
     /// <summary>
-    /// Up to this many bakes are kept, and the answers name single ones. Past it, the terms are those that the first
-    /// bakes supported, and each further bake goes into running sums: the memory stays the same however long the
-    /// journal is.
+    /// Up to this many bakes are kept, and the answers name single ones. Past it, the terms are those that every
+    /// tenth of the first bakes supports, and all bakes go into running sums: the memory stays the same however long
+    /// the journal is.
     /// </summary>
     public const int KeptBakes = 50_000;
+
+    // Five thousand bakes show what a journal varies as well as fifty thousand do, in a tenth of the time.
+    private const int SampleStep = 10;
 
     /// <summary>Reads a journal once and asks both questions of it.</summary>
     /// <param name="path">A folder with <c>bakes*.csv</c> in it, or one CSV file.</param>
@@ -24,25 +27,36 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
         var riseTime = new GrowingAnswer(BakeInsights.RiseTime.Question);
         var loafVolume = new GrowingAnswer(BakeInsights.LoafVolume.Question);
         List<Bake>? kept = [];
-        Bake? passing = null;
-        var reading = BakeStream.Read(path, keepsTexts: false, row =>
+        using var passing = new PassingBakes(bake =>
         {
-            if (kept is null)
+            riseTime.Add(bake);
+            loafVolume.Add(bake);
+        });
+        var reading = BakeStream.Read(
+            path,
+            keepsTexts: false,
+            row =>
             {
-                passing ??= new Bake(row);
-                riseTime.Add(passing);
-                loafVolume.Add(passing);
-                return;
-            }
+                if (kept is null)
+                {
+                    passing.Add(row);
+                    return;
+                }
 
-            kept.Add(new Bake(row.Copy()));
-            if (kept.Count > KeptBakes)
-            {
-                riseTime.Start(kept);
-                loafVolume.Start(kept);
-                kept = null;
-            }
-        }).Reading;
+                kept.Add(new Bake(row.Copy()));
+                if (kept.Count > KeptBakes)
+                {
+                    riseTime.Start(kept);
+                    loafVolume.Start(kept);
+                    kept = null;
+
+                    // The first bakes have lived long enough to be taken for permanent, and little is allocated from
+                    // here on: without a word their memory would be kept to the end.
+                    GC.Collect();
+                }
+            },
+            named: KeptBakes + 1).Reading;
+        passing.Finish();
         return new(
             reading,
             riseTime.Finish(kept).Select(model => new RiseTimeAnswer(model)),
@@ -58,7 +72,7 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
         /// <summary>Fits the first bakes, which are about to be forgotten.</summary>
         public void Start(IReadOnlyList<Bake> first)
         {
-            _start = FittedModel.Make(question, first);
+            _start = FittedModel.MakeFromSums(question, [.. first.Where((_, place) => place % SampleStep == 0)]);
             _running = _start.Match<RunningModel?>(model => new RunningModel(model, first), _ => null);
         }
 

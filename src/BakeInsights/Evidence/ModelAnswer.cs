@@ -121,8 +121,8 @@ public abstract class ModelAnswer
 
         if (IsFromSums)
         {
-            yield return $"The journal is too long to keep its bakes: past the first {JournalFit.KeptBakes} they went into running sums. "
-                + "The terms are those that the first bakes supported, the typical dough is the mean, and no single bake was looked at.";
+            yield return $"The journal is too long to keep its bakes: it has more than {JournalFit.KeptBakes}, which went into running sums. "
+                + "The terms are those that every tenth of the first bakes supports, the typical dough is the mean, and no single bake was looked at.";
         }
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";

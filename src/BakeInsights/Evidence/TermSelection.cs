@@ -90,7 +90,7 @@ internal sealed class TermSelection
         {
             foreach (var cause in term.Causes)
             {
-                var levels = cause.LevelsOf(Bakes.Select(cause.Measure.Of).OfType<double>());
+                var levels = cause.LevelsOf(Bakes.Select(cause.Measure.Of).Known());
                 if (levels < term.LevelsNeeded)
                 {
                     LeaveOut(term, levels <= 1
