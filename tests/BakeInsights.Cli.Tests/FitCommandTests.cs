@@ -176,6 +176,7 @@ public sealed class FitCommandTests : IDisposable
                 left,
                 ("kind", JsonValueKind.String),
                 ("reason", JsonValueKind.String),
+                ("count", isTerm ? JsonValueKind.Null : JsonValueKind.Number),
                 ("term", isTerm ? JsonValueKind.String : JsonValueKind.Null),
                 ("bakes", isTerm ? JsonValueKind.Null : JsonValueKind.Array));
         });
