@@ -43,7 +43,9 @@ public sealed class Formula
     /// <summary>The total formula: preferments taken apart, ingredients of one name and role added up.</summary>
     public IReadOnlyList<FormulaLine> TotalLines =>
     [
-        .. _flattened.GroupBy(one => (one.Name, one.Role)).Select(group => Line(group.Key.Name, group.Key.Role, group.Sum(one => one.Grams))),
+        .. _flattened
+            .GroupBy(one => (one.Name, one.Role))
+            .Select(group => Line(group.Key.Name, group.Key.Role, group.Sum(one => one.Grams))),
     ];
 
     /// <summary>Water in percent of flour, as the formula states it: milk, egg and butter are not counted.</summary>
