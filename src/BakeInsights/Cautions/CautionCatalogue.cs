@@ -58,7 +58,7 @@ public static class CautionCatalogue
         "Baking kills mould; its spores come afterwards, from air, hands and knives. Let bread go cold before it is "
         + "bagged, for what condenses in the bag feeds them. Throw a mouldy loaf away whole.",
         "always",
-        ["Pacher et al. 2022, Foods 11:3021, review of bread spoilage", "USDA FSIS, advice on moulds on food"],
+        ["Pacher et al. 2022, Foods 11:3021, review of bread spoilage", "USDA FSIS, advice on moulds on food, from memory"],
         _ => true);
 
     /// <summary>Rope.</summary>

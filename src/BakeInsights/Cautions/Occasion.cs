@@ -21,7 +21,7 @@ public sealed record Occasion
     /// <summary>Whether flour is measured by the cup.</summary>
     public bool FlourByCup { get; init; }
 
-    /// <summary>Whether the dough has milk, butter apart, or egg in it.</summary>
+    /// <summary>Whether the dough has milk or egg in it; fat alone does not count.</summary>
     public bool HasMilkOrEgg => Formula is { } formula
         && formula.GramsOf(IngredientRole.Milk) + formula.GramsOf(IngredientRole.Egg) > 0;
 }

@@ -38,10 +38,10 @@ public sealed record CardinalResponse : TemperatureResponse
     /// <summary>The temperature of fastest growth.</summary>
     public Temperature Optimum { get; }
 
-    /// <summary>The rate, 1 at the optimum and 0 outside the outer temperatures.</summary>
+    /// <summary>The rate, 1 at the optimum and 0 from the outer temperatures on.</summary>
     public override double Rate(Temperature temperature)
     {
-        if (!HoldsAt(temperature))
+        if (temperature <= Coldest || temperature >= Warmest)
         {
             return 0;
         }
