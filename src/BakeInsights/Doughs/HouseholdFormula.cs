@@ -45,9 +45,14 @@ public sealed class HouseholdFormula
     /// </summary>
     public double HighHydrationPct => Hydration(1 - (FlourSpreadPct / 100));
 
-    /// <summary>The range in words, to whole percent: "62 to 68 % hydration".</summary>
-    public string HydrationText => string.Create(
-        CultureInfo.InvariantCulture, $"{LowHydrationPct:F0} to {HighHydrationPct:F0} % hydration");
+    /// <summary>
+    /// The range in words, rounded outwards to whole percent: "62 to 68 % hydration"; one number when flour is weighed.
+    /// </summary>
+    public string HydrationText => FlourSpreadPct == 0
+        ? string.Create(CultureInfo.InvariantCulture, $"{HydrationPct:F0} % hydration")
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Math.Floor(LowHydrationPct)} to {Math.Ceiling(HighHydrationPct)} % hydration");
 
     // Flour in a preferment is weighed or measured there; only what this class scoops can be off.
     private double Hydration(double factor)

@@ -35,8 +35,8 @@ public static class TemperatureRule
         TemperatureDifference friction,
         Temperature? preferment = null)
     {
-        var others = preferment is { } fourth ? (room - water) + (flour - water) + (fourth - water) : (room - water) + (flour - water);
-        return water + ((others + friction) / (preferment is null ? 3 : 4));
+        var warmer = (room - water) + (flour - water) + friction;
+        return preferment is { } fourth ? water + ((warmer + (fourth - water)) / 4) : water + (warmer / 3);
     }
 
     /// <summary>

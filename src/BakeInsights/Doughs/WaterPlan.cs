@@ -23,13 +23,25 @@ public sealed record WaterPlan(Temperature Needed, Temperature Reached, double C
     public ImmutableArray<string> Warnings(UnitSystem system) =>
     [
         .. IsTooWarmForYeast
-            ? [$"Keep the yeast out of this water: {Reached.Text(system)} is above {KitchenWater.WarmestForYeast.Text(system)}. Warm flour or room instead, or let the dough rise longer."]
+            ?
+            [
+                $"Keep the yeast out of this water: {Reached.Text(system)} is above "
+                    + $"{KitchenWater.WarmestForYeast.Text(system)}. Warm flour or room instead, or let the dough rise longer.",
+            ]
             : Array.Empty<string>(),
         .. OutOfReach > TemperatureDifference.Zero
-            ? [$"The hot tap ends at {Reached.Text(system)}, {OutOfReach.Text(system)} short. Warm the flour, or let the dough rise longer."]
+            ?
+            [
+                $"The hot tap ends at {Reached.Text(system)}, {OutOfReach.Text(system)} short. "
+                    + "Warm the flour, or let the dough rise longer.",
+            ]
             : Array.Empty<string>(),
         .. OutOfReach < TemperatureDifference.Zero
-            ? [$"The ice at hand cools the water only as far as {Reached.Text(system)} would, {(-OutOfReach).Text(system)} short. Chill the flour, or mix for a shorter time."]
+            ?
+            [
+                $"The ice at hand cools the water only to {Reached.Text(system)}, {(-OutOfReach).Text(system)} short. "
+                    + "Chill the flour, or mix for a shorter time.",
+            ]
             : Array.Empty<string>(),
     ];
 }
