@@ -19,7 +19,7 @@ internal sealed class CheckCommand : Command<CheckSettings>
 
     public override int Execute(CommandContext context, CheckSettings settings, CancellationToken cancellationToken)
     {
-        var journal = Journal.Read(settings.JournalPath);
+        var journal = settings.Journal();
         if (settings.To is { } target)
         {
             RequireNew(target);
@@ -40,6 +40,12 @@ internal sealed class CheckCommand : Command<CheckSettings>
         if (File.Exists(target))
         {
             throw new CommandFailure($"{target} is there already, and nothing is overwritten: give another name with --to.");
+        }
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(target))!;
+        if (!Directory.Exists(folder))
+        {
+            throw new CommandFailure($"There is no folder {folder}: make it, or give another name with --to.");
         }
     }
 }

@@ -8,9 +8,21 @@ namespace BakeInsights.Cli;
 /// <summary>What <c>bakeinsights fit</c> is asked.</summary>
 internal sealed class FitSettings : JournalSettings
 {
+    private const string Metric = "metric";
+    private const string Us = "us";
+
     [CommandOption("--units <UNITS>")]
     [Description("The units that people read: metric or us. JSON stays metric.")]
-    public UnitSystem Units { get; init; }
+    public string Units { get; init; } = Metric;
+
+    /// <summary>The system of units.</summary>
+    /// <exception cref="CommandFailure">There is none of that name.</exception>
+    public UnitSystem UnitSystem() => Units switch
+    {
+        Metric => BakeInsights.UnitSystem.Metric,
+        Us => BakeInsights.UnitSystem.Us,
+        _ => throw new CommandFailure($"There are no units {Units}: say {Metric} or {Us}."),
+    };
 }
 
 /// <summary><c>bakeinsights fit</c>: both regressions of a journal and what they say.</summary>
@@ -18,12 +30,13 @@ internal sealed class FitCommand : Command<FitSettings>
 {
     public override int Execute(CommandContext context, FitSettings settings, CancellationToken cancellationToken)
     {
-        var journal = Journal.Read(settings.JournalPath);
+        var units = settings.UnitSystem();
+        var journal = settings.Journal();
         var riseTime = RiseTime.Ask(journal.Bakes);
         var loafVolume = LoafVolume.Ask(journal.Bakes);
         Console.Out.Write(settings.Json
             ? JsonText.Write(FitJson.From(journal, riseTime, loafVolume)) + "\n"
-            : Text(journal, riseTime, loafVolume, settings.Units));
+            : Text(journal, riseTime, loafVolume, units));
         return riseTime.Succeeded || loafVolume.Succeeded
             ? JournalSettings.ExitCodeFor(journal)
             : throw new CommandFailure(

@@ -17,6 +17,11 @@ internal sealed class NewCommand : Command<NewSettings>
 {
     public override int Execute(CommandContext context, NewSettings settings, CancellationToken cancellationToken)
     {
+        if (string.IsNullOrWhiteSpace(settings.Folder))
+        {
+            throw new CommandFailure("The folder's name is blank: give one to make the journal in.");
+        }
+
         var files = StarterJournal.Files;
         var there = files.Select(file => Path.Combine(settings.Folder, file.Name)).FirstOrDefault(File.Exists);
         if (there is not null)

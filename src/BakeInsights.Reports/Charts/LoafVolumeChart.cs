@@ -29,7 +29,7 @@ public static class LoafVolumeChart
         var nearest = celsius.Select(value => shown.IndexOf(shown.MinBy(level => Math.Abs(level - value)))).ToList();
         return ChartFrame.Around(
             answer.BestHydration is { } best
-                ? $"Largest loaves near {Figures.Rounded(best.Value, 0)} % hydration ({Figures.Range(best.Low, best.High, 0)} %)"
+                ? $"Largest loaves near {Figures.Rounded(best.Value, 0)} % hydration ({Figures.Range(best.Low, best.High, 0, "%")})"
                 : "No best hydration among those baked",
             figures.TitleOf(Measures.Hydration),
             figures.TitleOf(Measures.SpecificVolume),
@@ -43,13 +43,16 @@ public static class LoafVolumeChart
         var look = Palette.Series[series];
         var name = figures.WithUnit(Dimension.Temperature, celsius);
         var hydration = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
-        var grid = Enumerable.Range(0, CurvePoints)
-            .Select(i => hydration.Least + (i * (hydration.Most - hydration.Least) / (CurvePoints - 1)));
+        double[] grid =
+        [
+            .. Enumerable.Range(0, CurvePoints)
+                .Select(i => hydration.Least + (i * (hydration.Most - hydration.Least) / (CurvePoints - 1))),
+        ];
         var curve = answer.OverHydration(grid, celsius);
         var these = answer.Used.Where((_, row) => nearest[row] == series).ToList();
         string[] dashes = ["dot", "solid", "dash"];
         yield return Traces.Line(
-            $"dough of {name}", curve.Select(p => (object)p.X), curve.Select(p => volume.Value(p.Estimate)), look.Colour, dashes[series]);
+            $"dough of {name}", grid.Cast<object>(), curve.Select(p => volume.Value(p.Estimate)), look.Colour, dashes[series]);
         yield return Traces.Points(
             $"bakes near {name}",
             these.Select(bake => (object)Measures.Hydration.Of(bake)!.Value),

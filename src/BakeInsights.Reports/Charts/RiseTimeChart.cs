@@ -21,9 +21,10 @@ public static class RiseTimeChart
 
         var figures = new Figures(units);
         var temperature = figures.UnitOf(Dimension.Temperature);
-        var grid = Enumerable.Range(0, CurvePoints).Select(i => baked.Least + (i * (baked.Most - baked.Least) / (CurvePoints - 1)));
+        double[] grid =
+            [.. Enumerable.Range(0, CurvePoints).Select(i => baked.Least + (i * (baked.Most - baked.Least) / (CurvePoints - 1)))];
         var curve = answer.OverTemperature(grid);
-        double[] x = [.. curve.Select(point => temperature.Value(point.X))];
+        double[] x = [.. grid.Select(temperature.Value)];
         var look = Palette.Series[0];
         return ChartFrame.Around(
             TitleOf(answer, temperature),

@@ -26,14 +26,18 @@ internal sealed class Figures(UnitSystem units)
     public string WithUnit(Dimension dimension, double canonical) =>
         $"{Bare(dimension, canonical)} {UnitOf(dimension).Label}".TrimEnd();
 
-    /// <summary>Two ends without a unit: "2.1 to 2.9"; an end that isn't there is said.</summary>
-    public static string Range(double? low, double? high, int decimals) => (low, high) switch
+    /// <summary>Two ends: "2.1 to 2.9", or "2.1 to 2.9 %" with a unit; an end that isn't there is said.</summary>
+    public static string Range(double? low, double? high, int decimals, string unit = "")
     {
-        ({ } from, { } to) => $"{Rounded(from, decimals)} to {Rounded(to, decimals)}",
-        ({ } from, null) => $"{Rounded(from, decimals)} or more",
-        (null, { } to) => $"{Rounded(to, decimals)} or less",
-        (null, null) => "no bounds",
-    };
+        var behind = unit.Length > 0 ? " " + unit : "";
+        return (low, high) switch
+        {
+            ({ } from, { } to) => $"{Rounded(from, decimals)} to {Rounded(to, decimals)}{behind}",
+            ({ } from, null) => $"{Rounded(from, decimals)}{behind} or more",
+            (null, { } to) => $"{Rounded(to, decimals)}{behind} or less",
+            (null, null) => "no bounds",
+        };
+    }
 
     /// <summary>A number with this many decimals, a true minus sign, and no minus zero.</summary>
     public static string Rounded(double value, int decimals)

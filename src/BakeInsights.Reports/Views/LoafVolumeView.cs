@@ -41,8 +41,8 @@ public static class LoafVolumeView
 
     private static string Headline(LoafVolumeAnswer answer, Figures figures)
     {
-        var share = $"Hydration and dough temperature account for {Figures.Rounded(100 * answer.RSquared, 0)} % of the variation; "
-            + $"bakes made alike differ by about {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
+        var share = $"{Accounting(answer)} for {Figures.Rounded(100 * answer.RSquared, 0)} % of the variation; "
+            + $"single bakes scatter about it by {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
         if (answer.BestHydration is not { } best)
         {
             return $"The journal names no best hydration. {answer.WhyNoBestHydration} {share}";
@@ -50,20 +50,31 @@ public static class LoafVolumeView
 
         var centre = figures.WithUnit(Dimension.Temperature, ModelAnswer.CentreTemperatureC);
         return $"Loaves were largest at about {Figures.Rounded(best.Value, 1)} % hydration, for a dough of {centre} "
-            + $"(95 % interval {Figures.Range(best.Low, best.High, 1)} %). {share}";
+            + $"(95 % interval: {Figures.Range(best.Low, best.High, 1, "%")}). {share}";
     }
+
+    private static string Accounting(LoafVolumeAnswer answer) =>
+        (answer.Coefficient(LoafVolume.HydrationTerm), answer.Coefficient(LoafVolume.DoughTemperatureTerm)) switch
+        {
+            ({ }, { }) => "Hydration and dough temperature account",
+            ({ }, null) => "Hydration accounts",
+            _ => "Dough temperature accounts",
+        };
 
     private static ViewTable Expected(LoafVolumeAnswer answer, Figures figures)
     {
         var baked = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
         var hydrations = Enumerable.Range(0, HydrationSteps)
             .Select(step => baked.Least + (step * (baked.Most - baked.Least) / (HydrationSteps - 1)));
-        var typical = answer.Typical[Measures.DoughTemperature];
-        var points = typical is { } celsius ? answer.OverHydration(hydrations, celsius) : [];
+        var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null
+            ? null
+            : answer.Typical[Measures.DoughTemperature];
+        var points = temperature is { } celsius
+            ? answer.OverHydration(hydrations, celsius)
+            : [.. hydrations.Select(percent => answer.At(answer.Typical.With(Measures.Hydration, percent)))];
+        var dough = temperature is { } typical ? $" from a dough of {figures.WithUnit(Dimension.Temperature, typical)}" : "";
         return new ViewTable(
-            typical is { } temperature
-                ? $"Specific volume to expect from a dough of {figures.WithUnit(Dimension.Temperature, temperature)}, over the hydrations baked."
-                : "Specific volume to expect.",
+            $"Specific volume to expect{dough}, over the hydrations baked.",
             [
                 new ViewColumn(figures.TitleOf(Measures.Hydration), true),
                 new ViewColumn(figures.TitleOf(Measures.SpecificVolume), true),

@@ -40,7 +40,7 @@ public static class RiseTimeView
         var oneDegree = 1 / unit.Factor;
         var typical = answer.At(answer.Typical);
         if (answer.ChangeInMinutes(oneDegree) is not { } minutes || answer.ChangePct(oneDegree) is not { } percent
-            || answer.Q10 is not { } q10)
+            || answer.Q10 is not { } q10 || typical.X is not { } celsius)
         {
             return "The journal can't say what the dough's temperature does to the rise time.";
         }
@@ -50,7 +50,7 @@ public static class RiseTimeView
         return $"A dough 1 {unit.Label} warmer was ready about {Figures.Rounded(sign * minutes.Value, 0)} min "
             + $"{(sooner ? "sooner" : "later")} ({Ends(minutes, sign, 0)}), which is {Figures.Rounded(sign * percent.Value, 1)} % "
             + $"of its time ({Ends(percent, sign, 1)}), counted from the journal's typical dough: "
-            + $"{figures.WithUnit(Dimension.Temperature, typical.X)}, ready in {Figures.Rounded(typical.Estimate, 0)} min. "
+            + $"{figures.WithUnit(Dimension.Temperature, celsius)}, ready in {Figures.Rounded(typical.Estimate, 0)} min. "
             + $"Ten degrees Celsius warmer means {Figures.Rounded(q10.Value, 1)} times as fast "
             + $"(Q10, {Figures.Range(q10.Low, q10.High, 1)}). Ranges are 95 % intervals.";
     }
@@ -81,7 +81,7 @@ public static class RiseTimeView
                     {
                         row.Step,
                         Figures.Rounded(row.Change!.Value, 1) + " %",
-                        Figures.Range(row.Change.Low, row.Change.High, 1) + " %",
+                        Figures.Range(row.Change.Low, row.Change.High, 1, "%"),
                     }),
             ]);
     }

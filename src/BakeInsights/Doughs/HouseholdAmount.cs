@@ -5,7 +5,11 @@ namespace BakeInsights;
 /// <summary>So many fillings of one cup or spoon.</summary>
 /// <param name="Count">How often it is filled.</param>
 /// <param name="Tool">What is filled.</param>
-public readonly record struct Scoops(int Count, MeasuringTool Tool);
+public readonly record struct Scoops(int Count, MeasuringTool Tool)
+{
+    /// <summary>In words: "4 x 1 cup", or "1/3 cup" for one.</summary>
+    public string Text => Count == 1 ? Tool.Name : FormattableString.Invariant($"{Count} x {Tool.Name}");
+}
 
 /// <summary>A mass as cups and spoons that exist, for a class without scales.</summary>
 public sealed record HouseholdAmount
@@ -42,8 +46,8 @@ public sealed record HouseholdAmount
     /// <summary>What rounding to tools that exist adds, in percent of the mass asked for.</summary>
     public double RoundingPct => 100 * ((GivenG / WantedG) - 1);
 
-    /// <summary>What to fill, in words: "4 x 1 cup + 1 x 1/3 cup".</summary>
-    public string Text => string.Join(" + ", Scoops.Select(one => FormattableString.Invariant($"{one.Count} x {one.Tool.Name}")));
+    /// <summary>What to fill, in words: "4 x 1 cup + 1/3 cup".</summary>
+    public string Text => string.Join(" + ", Scoops.Select(one => one.Text));
 
     /// <summary>
     /// The fewest fillings that come within <see cref="RoundingAllowedPct"/> of a mass, and of those the closest; where

@@ -25,6 +25,9 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
 
     public static Cause Sugar { get; } = new(Measures.Sugar, 0, 0.5);
 
+    // 1.9 less 1.8 is a little under 0.1 in binary.
+    private const double RoundingShare = 1e-9;
+
     /// <summary>How many levels these values show.</summary>
     public int LevelsOf(IEnumerable<double> values)
     {
@@ -32,7 +35,7 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
         var levelStart = double.NegativeInfinity;
         foreach (var value in values.Order())
         {
-            if (value - levelStart >= Resolution)
+            if (value - levelStart >= Resolution * (1 - RoundingShare))
             {
                 levels++;
                 levelStart = value;

@@ -16,6 +16,15 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
     public static Attempt<FittedModel> Make(
         IReadOnlyList<Bake> bakes, IReadOnlyList<CandidateTerm> candidates, string responseName, Func<Bake, double> response)
     {
+        if (bakes.Count == 0)
+        {
+            return new FitProblem(
+                FitProblemKind.TooFewRows,
+                [responseName],
+                $"No bake has a {responseName} that can be used.",
+                $"Log the {responseName} of each bake.");
+        }
+
         var selection = TermSelection.Make(bakes, candidates);
         while (selection.Terms.Count > 0)
         {
@@ -23,6 +32,15 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
             if (LeastSquares.Fit(DesignOf(selection), values).TryGet(out var fit, out var problem))
             {
                 return new FittedModel(selection, fit);
+            }
+
+            if (problem.Kind == FitProblemKind.NoSpread)
+            {
+                return new FitProblem(
+                    FitProblemKind.NoSpread,
+                    [responseName],
+                    $"The {responseName} is the same in all {values.Length} bakes, so there is nothing to explain.",
+                    $"Log bakes that differ in their {responseName}.");
             }
 
             if (problem.Kind != FitProblemKind.DependentColumn)
@@ -33,11 +51,12 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
             selection = selection.Less(problem.Columns[0], Entangled(problem));
         }
 
+        var have = bakes.Count == 1 ? "bake has" : "bakes have";
         return new FitProblem(
             FitProblemKind.TooFewRows,
             [responseName],
-            $"The journal can't support a single cause: {bakes.Count} bakes have a {responseName}. "
-                + string.Join(" ", selection.LeftOutTerms.Select(term => $"{term.Name}: {term.Reason}")),
+            $"The journal can't support a single cause: {bakes.Count} {have} a {responseName}. "
+                + string.Join(" ", selection.LeftOutTerms.Select(term => $"{Words(term.Name)}: {term.Reason}")),
             "Log more bakes, and change the dough temperature by a few degrees from one to the next.");
     }
 
@@ -67,6 +86,14 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
         return new Design([new DesignColumn(Intercept, ones), .. columns]);
     }
 
-    private static string Entangled(FitProblem problem) =>
-        $"It moved together with {string.Join(" and ", problem.Columns.Skip(1))}, so this journal can't tell them apart.";
+    // The intercept is no cause: a term that depends on it alone, or is zero throughout, took one value in all bakes.
+    private static string Entangled(FitProblem problem)
+    {
+        var others = problem.Columns.Skip(1).Where(name => name != Intercept).Select(Words).ToList();
+        return others.Count == 0
+            ? "It had the same value in every bake."
+            : $"It moved together with {string.Join(" and ", others)}, so this journal can't tell them apart.";
+    }
+
+    private static string Words(string term) => term.Replace('_', ' ');
 }

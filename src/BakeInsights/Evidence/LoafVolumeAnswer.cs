@@ -43,7 +43,7 @@ public sealed class LoafVolumeAnswer : ModelAnswer
         ArgumentNullException.ThrowIfNull(settings);
         var row = Fitted.Row(measure => settings[measure]);
         return new CurvePoint(
-            settings[Measures.Hydration] ?? double.NaN,
+            settings[Measures.Hydration],
             Fit.Combination(row).Estimate,
             Fit.MeanInterval(row, Level),
             Fit.PredictionInterval(row, Level));

@@ -87,7 +87,7 @@ public abstract class ModelAnswer
     /// <summary>The check that no bake's result is far from what the fit expects.</summary>
     private protected AnswerCheck LargestResidual()
     {
-        // Out of 50 bakes one lies beyond 2.5 by chance, and in one journal out of seven one lies beyond 3
+        // Of 50 bakes one or more lies beyond 2.5 by chance in every second journal, and beyond 3 in one out of eight
         // (standard normal distribution).
         const double far = 3;
         var standardised = Enumerable.Range(0, Used.Count).Select(StandardisedResidual).ToList();

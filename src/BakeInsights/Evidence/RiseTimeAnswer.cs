@@ -54,7 +54,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
         ArgumentNullException.ThrowIfNull(settings);
         var row = Fitted.Row(measure => settings[measure]);
         return new CurvePoint(
-            settings[Measures.DoughTemperature] ?? double.NaN,
+            settings[Measures.DoughTemperature],
             Math.Exp(Fit.Combination(row).Estimate),
             Minutes(Fit.MeanInterval(row, Level)),
             Minutes(Fit.PredictionInterval(row, Level)));
@@ -98,7 +98,8 @@ public sealed class RiseTimeAnswer : ModelAnswer
             yield return new AnswerCheck($"trade_band_{band.Term}", term.Estimate, inside, inside
                 ? $"The term {band.Term} lies where the trade expects it ({band.Source})."
                 : FormattableString.Invariant(
-                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})."));
+                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})")
+                    + (band.IsReachedBy(term.Interval(Level)) ? ", though its interval reaches that range." : "."));
         }
     }
 
@@ -107,14 +108,14 @@ public sealed class RiseTimeAnswer : ModelAnswer
         var spans = Used.Count(bake => bake[BakeColumns.RiseNotReady] is not null);
         if (spans > 0)
         {
-            yield return $"{spans} of {Used.Count} rise times are only known to lie between two looks; "
-                + "the later look was taken, so these read a little long.";
+            yield return $"{spans} of {Used.Count} rise times {(spans == 1 ? "is" : "are")} only known to lie between two looks; "
+                + $"the later look was taken, so {(spans == 1 ? "it reads" : "these read")} a little long.";
         }
 
-        var stopped = LeftOutBakes.FirstOrDefault(left => left.Bakes.Any(bake => bake.RiseOutcome == RiseOutcome.Stopped));
-        if (stopped is not null)
+        var stopped = LeftOutBakes.Sum(left => left.Bakes.Count(bake => bake.RiseOutcome == RiseOutcome.Stopped));
+        if (stopped > 0)
         {
-            yield return $"{stopped.Bakes.Count} rises were stopped before the dough was ready and are left out; "
+            yield return $"{stopped} {(stopped == 1 ? "rise was" : "rises were")} stopped before the dough was ready and left out; "
                 + "slow doughs are the ones most often stopped, so the times read a little short.";
         }
 

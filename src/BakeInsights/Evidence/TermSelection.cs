@@ -38,8 +38,20 @@ internal sealed class TermSelection
         var selection = new TermSelection(bakes);
         selection.KeepLogged(candidates);
         selection.KeepVaried();
-        selection.LeaveOutLacking();
-        selection.KeepAffordable();
+
+        // Each term that goes frees the bakes that lacked only it, and may leave bakes in which another never changed.
+        int before;
+        do
+        {
+            before = selection.Terms.Count;
+            selection.LeaveOutLacking(bakes);
+            selection.LeaveOutUnaffordable();
+            if (selection.Terms.Count == before)
+            {
+                selection.KeepVaried();
+            }
+        }
+        while (selection.Terms.Count < before);
         return selection;
     }
 
@@ -58,7 +70,7 @@ internal sealed class TermSelection
         foreach (var term in candidates)
         {
             var logged = Bakes.Count(bake => term.ValueFrom(measure => measure.Of(bake)) is not null);
-            if (Bakes.Count > 0 && logged < LeastShareLogged * Bakes.Count)
+            if (logged < LeastShareLogged * Bakes.Count)
             {
                 LeaveOut(term, logged == 0 ? "It is not in the journal." : $"It is known of only {logged} of {Bakes.Count} bakes.");
             }
@@ -87,8 +99,10 @@ internal sealed class TermSelection
         }
     }
 
-    private void LeaveOutLacking()
+    private void LeaveOutLacking(IReadOnlyList<Bake> bakes)
     {
+        Bakes = bakes;
+        _leftOutBakes.Clear();
         foreach (var term in _terms)
         {
             var lacking = Bakes.Where(bake => term.ValueFrom(measure => measure.Of(bake)) is null).ToList();
@@ -100,9 +114,9 @@ internal sealed class TermSelection
         }
     }
 
-    private void KeepAffordable()
+    private void LeaveOutUnaffordable()
     {
-        while (_terms.Count > 0 && Bakes.Count < BakesNeeded(_terms.Count))
+        if (_terms.Count > 0 && Bakes.Count < BakesNeeded(_terms.Count))
         {
             LeaveOut(_terms[^1], $"It would take {BakesNeeded(_terms.Count)} bakes, and there are {Bakes.Count}.");
         }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BakeInsights.Inference;
 
 namespace BakeInsights;
 
@@ -26,27 +25,27 @@ public sealed record EquivalentTime
         (0.5 - (Math.Sqrt(0.6) / 2), 5.0 / 18), (0.5, 8.0 / 18), (0.5 + (Math.Sqrt(0.6) / 2), 5.0 / 18),
     ];
 
-    private EquivalentTime(Temperature reference, ImmutableArray<EquivalentPoint> points, int outsideRange)
-    {
-        Reference = reference;
-        Points = points;
-        ReadingsOutsideRange = outsideRange;
-    }
+    private EquivalentTime(Temperature reference) => Reference = reference;
 
     /// <summary>The temperature that the minutes are of.</summary>
     public Temperature Reference { get; }
 
-    /// <summary>The time lived through at each reading, the first at 0; in order of the clock.</summary>
-    public ImmutableArray<EquivalentPoint> Points { get; }
+    /// <summary>Why the trace could not be counted; null when it was.</summary>
+    public TraceProblem? Problem { get; private init; }
 
-    /// <summary>Equivalent minutes of the whole trace.</summary>
-    public double Minutes => Points[^1].EquivalentMinutes;
+    /// <summary>
+    /// The time lived through at each reading, the first at 0; in order of the clock. Empty with a problem.
+    /// </summary>
+    public ImmutableArray<EquivalentPoint> Points { get; private init; } = [];
 
-    /// <summary>Minutes of the trace on the clock.</summary>
-    public double ClockMinutes => Points[^1].Minutes - Points[0].Minutes;
+    /// <summary>Equivalent minutes of the whole trace; null with a problem.</summary>
+    public double? Minutes => Problem is null ? Points[^1].EquivalentMinutes : null;
+
+    /// <summary>Minutes of the trace on the clock; null with a problem.</summary>
+    public double? ClockMinutes => Problem is null ? Points[^1].Minutes - Points[0].Minutes : null;
 
     /// <summary>How many readings lie where the response does not hold; their stretches are extrapolated.</summary>
-    public int ReadingsOutsideRange { get; }
+    public int ReadingsOutsideRange { get; private init; }
 
     /// <summary>
     /// Equivalent time along a trace. Readings may be uneven and in any order; several at one minute count as their
@@ -56,7 +55,7 @@ public sealed record EquivalentTime
     /// <param name="reference">The temperature to count in.</param>
     /// <param name="response">How the rate goes with temperature.</param>
     /// <param name="longestGapMin">A longer gap between readings is refused.</param>
-    public static Attempt<EquivalentTime> Along(
+    public static EquivalentTime Along(
         IEnumerable<ProbeReading> trace,
         Temperature reference,
         TemperatureResponse response,
@@ -68,13 +67,13 @@ public sealed record EquivalentTime
         var unit = response.Rate(reference);
         if (unit <= 0)
         {
-            return FermentationProblems.StandsStill(reference, response);
+            return new(reference) { Problem = TraceProblem.StandsStill(reference, response) };
         }
 
         var readings = InOrder(trace);
         if (readings.Length < 2)
         {
-            return FermentationProblems.TooFewReadings(readings.Length);
+            return new(reference) { Problem = TraceProblem.TooFewReadings(readings.Length) };
         }
 
         var points = ImmutableArray.CreateBuilder<EquivalentPoint>(readings.Length);
@@ -84,14 +83,17 @@ public sealed record EquivalentTime
             var (before, after) = (readings[i - 1], readings[i]);
             if (after.Minutes - before.Minutes > longestGapMin)
             {
-                return FermentationProblems.Gap(before.Minutes, after.Minutes, longestGapMin);
+                return new(reference) { Problem = TraceProblem.Gap(before.Minutes, after.Minutes, longestGapMin) };
             }
 
             points.Add(new(after.Minutes, points[^1].EquivalentMinutes + (Stretch(before, after, response) / unit)));
         }
 
-        return new EquivalentTime(
-            reference, points.MoveToImmutable(), readings.Count(reading => !response.HoldsAt(reading.At)));
+        return new(reference)
+        {
+            Points = points.MoveToImmutable(),
+            ReadingsOutsideRange = readings.Count(reading => !response.HoldsAt(reading.At)),
+        };
     }
 
     private static ImmutableArray<ProbeReading> InOrder(IEnumerable<ProbeReading> trace) =>

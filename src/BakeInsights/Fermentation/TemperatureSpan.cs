@@ -1,5 +1,3 @@
-using BakeInsights.Inference;
-
 namespace BakeInsights;
 
 /// <summary>
@@ -34,8 +32,8 @@ public sealed record TemperatureSpan
     /// <summary>The apparent activation energy, in kJ/mol.</summary>
     public double ActivationKjPerMol { get; }
 
-    /// <summary>What a response does from one temperature to another; a problem where it stands still at either.</summary>
-    public static Attempt<TemperatureSpan> Of(TemperatureResponse response, Temperature from, Temperature to)
+    /// <summary>What a response does from one temperature to another; null where it stands still at either.</summary>
+    public static TemperatureSpan? Of(TemperatureResponse response, Temperature from, Temperature to)
     {
         ArgumentNullException.ThrowIfNull(response);
         if (from == to)
@@ -44,9 +42,7 @@ public sealed record TemperatureSpan
         }
 
         var (first, last) = (response.Rate(from), response.Rate(to));
-        return first > 0 && last > 0
-            ? new TemperatureSpan(from, to, Math.Log(last / first))
-            : FermentationProblems.StandsStill(first > 0 ? to : from, response);
+        return first > 0 && last > 0 ? new(from, to, Math.Log(last / first)) : null;
     }
 
     /// <summary>A constant percentage a degree that does the same between the two, for use only there.</summary>

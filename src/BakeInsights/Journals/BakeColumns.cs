@@ -9,7 +9,7 @@ public static class BakeColumns
 {
     private const double HeaviestG = 100_000;
     private const double LongestMin = 5_760; // four days of retarding
-    private const double MinutesInDay = 1_440;
+    private const double LastSecondOfDay = 86_399 / 60d; // 23:59:59, in minutes
 
     private static readonly List<BakeColumn> Columns = [];
     private static int _quantities;
@@ -195,7 +195,7 @@ public static class BakeColumns
         Quantity(stem, Dimension.Duration, "time: " + what, low, high);
 
     private static QuantityColumn TimeOfDay(string stem, string meaning) =>
-        Quantity(stem, Dimension.TimeOfDay, "time of day: " + meaning, 0, MinutesInDay);
+        Quantity(stem, Dimension.TimeOfDay, "time of day: " + meaning, 0, LastSecondOfDay);
 
     private static QuantityColumn Score(string stem, string what) =>
         Quantity(stem, Dimension.Number, "score of " + what, 0, 1_000);

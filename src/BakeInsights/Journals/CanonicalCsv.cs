@@ -6,7 +6,8 @@ namespace BakeInsights;
 /// <summary>Writes bakes as CSV in canonical columns and units: numbers with a point, days as 2026-10-31.</summary>
 public static class CanonicalCsv
 {
-    private const double MinutesInHour = 60;
+    private const int SecondsInMinute = 60;
+    private const int SecondsInHour = 3_600;
 
     /// <summary>
     /// Writes a header and a row for each bake. Columns that no bake has anything in are left out, all but the name
@@ -40,6 +41,11 @@ public static class CanonicalCsv
         _ => throw new InvalidOperationException($"{column} is a kind of column that can't be written."),
     };
 
-    private static string TimeOfDay(double minutes) =>
-        $"{Math.Floor(minutes / MinutesInHour):00}:{minutes % MinutesInHour:00}";
+    // Counted in seconds: rounding the minutes alone would make 9:60 of 9:59:45.
+    private static string TimeOfDay(double minutes)
+    {
+        var (hour, rest) = Math.DivRem((int)Math.Round(minutes * SecondsInMinute), SecondsInHour);
+        var (minute, second) = Math.DivRem(rest, SecondsInMinute);
+        return second == 0 ? $"{hour:00}:{minute:00}" : $"{hour:00}:{minute:00}:{second:00}";
+    }
 }

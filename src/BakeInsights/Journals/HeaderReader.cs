@@ -59,7 +59,7 @@ internal static class HeaderReader
         if (bindings.Find(binding => binding.Column == BakeColumns.Yeast) is { } yeast
             && !bindings.Exists(binding => binding.Column == BakeColumns.YeastKind))
         {
-            notices.Add(Notices.YeastKindMissing(at, yeast.Header));
+            notices.Add(Notices.YeastKindMissing(at, yeast.Header, yeast.Header));
         }
     }
 

@@ -48,7 +48,7 @@ internal sealed class JournalReader
             csv.ReadHeader();
             var name = Path.GetFileName(file);
             var headers = RequireHeader(file, [.. csv.Headers]);
-            var rows = new RowReader(HeaderReader.Read(headers, new SourceLine(name, 1), _notices));
+            var rows = new RowReader(HeaderReader.Read(headers, new SourceLine(name, csv.LineNumber), _notices));
             while (csv.Read())
             {
                 var at = new SourceLine(name, csv.LineNumber);

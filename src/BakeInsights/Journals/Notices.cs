@@ -91,8 +91,8 @@ internal static class Notices
         "Flour by the cup is turned into grams by the way of filling in flour_measure.",
         "Nothing, or weigh the flour to be surer: cups filled alike still differ by about 4 %.");
 
-    public static Notice YeastKindMissing(SourceLine at, string text) => new(
-        at.File, at.Line, BakeColumns.Yeast.Name, "YEAST_KIND_MISSING", Gravity.Doubted, text,
+    public static Notice YeastKindMissing(SourceLine at, string column, string text) => new(
+        at.File, at.Line, column, "YEAST_KIND_MISSING", Gravity.Doubted, text,
         "The kind of yeast is not written; its percentage is not worked out.",
         "Write fresh, active_dry or instant in yeast_kind.");
 

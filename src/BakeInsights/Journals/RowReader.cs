@@ -101,7 +101,7 @@ internal sealed class RowReader(IReadOnlyList<ColumnBinding> bindings)
 
             if (column == BakeColumns.Yeast && words.YeastKind is null && _hasYeastKind)
             {
-                notices.Add(Notices.YeastKindMissing(at, text));
+                notices.Add(Notices.YeastKindMissing(at, binding.Header, text));
             }
         }
     }

@@ -13,8 +13,8 @@ internal static class DocumentationPage
     private const string Fence = "```";
 
     private static readonly ScriptOptions Options = ScriptOptions.Default
-        .WithReferences(typeof(Formula).Assembly, typeof(Inference.Interval).Assembly, typeof(Enumerable).Assembly)
-        .WithImports("System", "System.Linq", "System.Collections.Generic", "BakeInsights", "BakeInsights.Inference");
+        .WithReferences(typeof(Formula).Assembly, typeof(Enumerable).Assembly)
+        .WithImports("System", "System.Linq", "System.Collections.Generic", "BakeInsights");
 
     /// <summary>The page with every block of output as it comes out now.</summary>
     public static async Task<string> WithFreshOutputAsync(string page)

@@ -33,15 +33,15 @@ public class HouseholdFormulaTests
                 Ingredient.Preferment("poolish", 200, 100)),
             FlourMeasure.Spooned);
         Assert.Equal([true, false, true, false], cups.Lines.Select(line => line.Amount is not null));
-        Assert.Equal("1 x 1/2 cup", cups.Lines[2].Amount!.Text);
+        Assert.Equal("1/2 cup", cups.Lines[2].Amount!.Text);
     }
 
     [Theory]
     [InlineData(504, "4 x 1 cup")]
-    [InlineData(546, "4 x 1 cup + 1 x 1/3 cup")]
-    [InlineData(94.5, "1 x 1/2 cup + 1 x 1/4 cup")]
-    [InlineData(7.875, "1 x 1 tbsp")]
-    [InlineData(0.01, "1 x 1/8 tsp")]
+    [InlineData(546, "4 x 1 cup + 1/3 cup")]
+    [InlineData(94.5, "1/2 cup + 1/4 cup")]
+    [InlineData(7.875, "1 tbsp")]
+    [InlineData(0.01, "1/8 tsp")]
     public void A_mass_becomes_the_fewest_fillings(double grams, string text) =>
         Assert.Equal(text, HouseholdAmount.Of(grams, Flour).Text);
 

@@ -26,7 +26,7 @@ public class TemperatureResponseTests
     [InlineData(28, 2.7)]
     public void Growth_is_much_flatter_than_the_trades_ten_percent(double c, double percent)
     {
-        Assert.Equal(percent, TemperatureSpan.Of(Growth, C(c), C(c + 1)).Value.PercentPerDegree, 0.05);
+        Assert.Equal(percent, TemperatureSpan.Of(Growth, C(c), C(c + 1))!.PercentPerDegree, 0.05);
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public class TemperatureResponseTests
     public void A_q10_of_two_is_seven_percent_a_degree()
     {
         var doubling = ExponentialResponse.OfQ10(2, C(20), C(30), "an example");
-        var span = TemperatureSpan.Of(doubling, C(20), C(30)).Value;
+        var span = TemperatureSpan.Of(doubling, C(20), C(30))!;
         Assert.Equal(7.2, span.PercentPerDegree, 0.05);
         Assert.Equal(51.2, span.ActivationKjPerMol, 0.05);
     }
@@ -84,39 +84,42 @@ public class TemperatureResponseTests
     public void A_conversion_keeps_the_ratio_between_its_two_temperatures() =>
         Gen.Select(Gen.Double[4, 44], Gen.Double[4, 44]).Where((a, b) => Math.Abs(a - b) > 0.1).Sample((a, b) =>
         {
-            var span = TemperatureSpan.Of(Growth, C(a), C(b)).Value;
+            var span = TemperatureSpan.Of(Growth, C(a), C(b))!;
             var ratio = Growth.Rate(C(b)) / Growth.Rate(C(a));
             return new TemperatureResponse[] { span.AsExponential("an example"), span.AsArrhenius("an example") }
                 .All(other => Math.Abs((other.Rate(C(b)) / other.Rate(C(a)) / ratio) - 1) < 1e-9);
         });
 
     [Fact]
-    public void Where_nothing_grows_there_is_no_span_but_a_problem()
+    public void Where_nothing_grows_there_is_no_span()
     {
-        Assert.False(TemperatureSpan.Of(Growth, C(20), C(50)).Succeeded);
+        Assert.Null(TemperatureSpan.Of(Growth, C(20), C(50)));
         Assert.Throws<ArgumentException>(() => TemperatureSpan.Of(Growth, C(20), C(20)));
     }
 
     [Fact]
     public void Time_moved_there_and_back_is_the_time() => Gen.Select(Gen.Double[1, 600], Gen.Double[5, 40], Gen.Double[5, 40]).Sample((minutes, a, b) =>
     {
-        var there = RiseElsewhere.Of(minutes, C(a), C(b), Growth).Value;
-        return Math.Abs(RiseElsewhere.Of(there.Minutes, C(b), C(a), Growth).Value.Minutes - minutes) < 1e-8 * minutes;
+        var there = RiseElsewhere.Of(minutes, C(a), C(b), Growth).Minutes!.Value;
+        return Math.Abs(RiseElsewhere.Of(there, C(b), C(a), Growth).Minutes!.Value - minutes) < 1e-8 * minutes;
     });
 
     [Fact]
     public void A_time_beyond_the_range_of_the_rule_says_so()
     {
-        var cold = RiseElsewhere.Of(90, C(25), C(10), ExponentialResponse.Trade).Value;
+        var cold = RiseElsewhere.Of(90, C(25), C(10), ExponentialResponse.Trade);
         Assert.Equal(C(10), Assert.Single(cold.OutsideRange));
         Assert.EndsWith("(beyond 20.0 °C to 32.0 °C, where the rule holds)", cold.Text(UnitSystem.Metric), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Where_nothing_rises_there_is_a_problem_and_no_time()
+    public void Where_nothing_rises_there_is_no_time()
     {
         var frozen = RiseElsewhere.Of(90, C(25), C(0), Growth);
-        Assert.Contains("2.8 °C", frozen.Match(_ => "", problem => problem.Remedy), StringComparison.Ordinal);
+        Assert.Null(frozen.Minutes);
+        Assert.Equal(
+            "90 min at 25.0 °C is not to be had at 0.0 °C (beyond 2.8 °C to 45.4 °C, where the rule holds)", frozen.Text(UnitSystem.Metric));
+        Assert.Null(RiseElsewhere.Of(90, C(0), C(25), Growth).Minutes);
     }
 
     // 0.5 % yeast grows more than 2 % in six hours, so journals give exponents below 1: twice the time then takes less

@@ -10,7 +10,7 @@ internal static class FermentationExamples
     private static readonly FullSquareRootResponse SquareRoot = new(0.03, C(2), 0.25, C(45), "an example");
     private static readonly GompertzRise Gompertz = new(1.6, 0.025, 20);
     private static readonly LogisticRise Logistic = new(1.6, 0.025, 20);
-    private static readonly TemperatureSpan TradeSpan = TemperatureSpan.Of(ExponentialResponse.Trade, C(20), C(30)).Value;
+    private static readonly TemperatureSpan TradeSpan = TemperatureSpan.Of(ExponentialResponse.Trade, C(20), C(30))!;
 
     public static IEnumerable<WorkedExample> All =>
     [
@@ -54,7 +54,7 @@ internal static class FermentationExamples
 
     private static WorkedExample Trade(double at, double theirs) => new(
         18, FormattableString.Invariant($"90 min at 25 °C, at {at} °C with 10 % a °C"), "min",
-        RiseElsewhere.Of(90, C(25), C(at), ExponentialResponse.Trade).Value.Minutes, theirs, 0.05, Apart);
+        RiseElsewhere.Of(90, C(25), C(at), ExponentialResponse.Trade).Minutes!.Value, theirs, 0.05, Apart);
 
     private static WorkedExample Rate(double at, double theirs, double tolerance) => new(
         19, FormattableString.Invariant($"cardinal rate (5, 20, 30) at {at} °C"), "-", Cardinal.Rate(C(at)), theirs, tolerance, PublishedFunction);

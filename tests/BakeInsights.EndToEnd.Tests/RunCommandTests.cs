@@ -1,0 +1,115 @@
+using BakeInsights.TestKit;
+using Xunit;
+using static BakeInsights.TestKit.NotebookText;
+
+namespace BakeInsights.EndToEnd.Tests;
+
+public sealed class RunCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public async Task A_run_writes_the_page_here_and_says_where()
+    {
+        Directory.CreateDirectory(_folder.File("books"));
+        _folder.Write("books/review.ipynb", Of(Words("# Review"), Code("Console.Write(6 * 7);")));
+        var run = await Run("books/review.ipynb");
+        Assert.Equal((0, "review.html\n", ""), (run.ExitCode, run.Output, run.Errors));
+        Assert.Contains("<pre>42</pre>", await File.ReadAllTextAsync(_folder.File("review.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Settings_reach_the_notebook_and_a_journal_is_meant_from_here()
+    {
+        Directory.CreateDirectory(_folder.File("books"));
+        Directory.CreateDirectory(_folder.File("diary"));
+        _folder.Write("books/n.ipynb", Of(
+            Code("var journal = \"\"; var units = \"metric\"; var month = \"\"; var bakes = 1;", "bake-settings"),
+            Code("Console.Write($\"{System.IO.Directory.Exists(journal)} {units} {month} {bakes + 1}\");")));
+        var run = await Run("books/n.ipynb", "--journal", "diary", "--units", "us", "--set", "month=2026-03", "--set", "bakes=4");
+        Assert.Equal((0, ""), (run.ExitCode, run.Errors));
+        Assert.Contains("<pre>True us 2026-03 5</pre>", await File.ReadAllTextAsync(_folder.File("n.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_failing_cell_leaves_a_page_that_shows_it_and_status_2()
+    {
+        _folder.Write("n.ipynb", Of(Code("// Fit\nthrow new Exception(\"no bakes\");")));
+        var run = await Run("n.ipynb", "--to", "out.html");
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Equal("Cell 1 (Fit) failed: Exception: no bakes. See it in place in out.html.", Assert.Single(run.ErrorLines));
+        Assert.Contains("Code cell 1 failed: Fit", await File.ReadAllTextAsync(_folder.File("out.html")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("de_DE.UTF-8")]
+    [InlineData("tr_TR.UTF-8")]
+    public async Task A_page_has_the_same_bytes_in_another_language(string locale)
+    {
+        // Without the package, which settles the culture too.
+        _folder.Write("n.ipynb", Of(Code("Console.WriteLine($\"{1234.5:N1} {\"i\".ToUpper()} {new DateTime(2026, 3, 1):d}\"); 0.25")));
+        await Run("n.ipynb", "--to", "a.html");
+        var run = await BakeCommand.RunAsAsync(locale, _folder.Path, "run", "n.ipynb", "--to", "b.html");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(await File.ReadAllTextAsync(_folder.File("a.html")), await File.ReadAllTextAsync(_folder.File("b.html")));
+    }
+
+    [Fact]
+    public async Task The_notebook_itself_is_never_written_over()
+    {
+        var path = _folder.Write("n.ipynb", Of(Code("1")));
+        var before = await File.ReadAllTextAsync(path);
+        await AssertRefused("is the notebook itself", "n.ipynb", "--to", "./n.ipynb");
+        Assert.Equal(before, await File.ReadAllTextAsync(path));
+    }
+
+    [Fact]
+    public async Task Another_ending_is_refused_a_journals_file_above_all()
+    {
+        _folder.Write("n.ipynb", Of(Code("1")));
+        var journal = _folder.Write("bakes.csv", "baked_on\n");
+        await AssertRefused("ends in .html or .ipynb", "n.ipynb", "--to", "bakes.csv");
+        Assert.Equal("baked_on\n", await File.ReadAllTextAsync(journal));
+    }
+
+    [Theory]
+    [InlineData("There is no notebook", "missing.ipynb")]
+    [InlineData("is no notebook", "text.ipynb")]
+    [InlineData("has no setting year: it has journal", "n.ipynb", "--set", "year=1")]
+    [InlineData("write --set name=value", "n.ipynb", "--set", "journal")]
+    [InlineData("given twice", "n.ipynb", "--journal", ".", "--set", "journal=.")]
+    [InlineData("There is no journal nowhere", "n.ipynb", "--journal", "nowhere")]
+    [InlineData("say metric or us", "n.ipynb", "--units", "stones")]
+    [InlineData("There is no folder", "n.ipynb", "--to", "no/such/page.html")]
+    [InlineData("unknown", "n.ipynb", "--unknown")]
+    [InlineData("notebook")]
+    [InlineData("--to has no value", "n.ipynb", "--to")]
+    [InlineData("--set has no value", "--set", "--to", "page.html", "n.ipynb")]
+    [InlineData("extra", "n.ipynb", "extra")]
+    public async Task What_can_not_be_done_ends_with_status_2_and_one_line(string said, params string[] arguments)
+    {
+        _folder.Write("n.ipynb", Of(Code("var journal = \"\"; var units = \"\";", "bake-settings")));
+        _folder.Write("text.ipynb", "bread");
+        await AssertRefused(said, arguments);
+        Assert.Equal(2, Directory.GetFiles(_folder.Path).Length);
+    }
+
+    [Fact]
+    public async Task An_unknown_command_ends_with_status_2_and_one_line()
+    {
+        var run = await BakeCommand.RunAsync(_folder.Path, "knead");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("knead", Assert.Single(run.ErrorLines), StringComparison.Ordinal);
+    }
+
+    private Task<Started> Run(params string[] arguments) => BakeCommand.RunAsync(_folder.Path, ["run", .. arguments]);
+
+    private async Task AssertRefused(string said, params string[] arguments)
+    {
+        var run = await Run(arguments);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains(said, Assert.Single(run.ErrorLines), StringComparison.OrdinalIgnoreCase);
+    }
+}

@@ -1,0 +1,92 @@
+using System.Text;
+using CsCheck;
+using Xunit;
+
+namespace BakeInsights.Tests;
+
+/// <summary>Journals with bytes flipped, cut and put in at random: every row is accounted for, whatever it holds.</summary>
+public class DamagedJournalTests
+{
+    private const long Many = 2_000;
+
+    private const string Header = "bake_id,baked_on,flour_g,flour_measure,water_g,yeast_tsp,yeast_kind,dough_temp_f,mixed_at,rise_h,mine,notes\n";
+
+    private const string Rows = """
+        a,2026-10-01,500,weighed,325,1,instant,76,19:40,1.5,top,fine
+        b,2026-10-02,4 cups,spooned,1.5 cups,1.5,active_dry,24 °C,7:05,95 min,,"dark, crisp"
+        ,2026-10-03,18 oz,,320,2 g,,78,,2,low,"a ""good"" one"
+
+        c,2026-10-04,510,sifted,12 oz,1,fresh,,,,,
+        c,2026-10-05,,,,,,,,,,
+        d,soon,500,weighed,325,1,instant,76,19:40,1.5,top,été
+        ,,,,,,,,,,,
+        e,2026-10-07,5000000,wild,x,,,900,25:00,-1,,12" tin
+        f,2026-10-08,500
+        g,2026-10-09,500,weighed,325,1,instant,76,19:40,1.5,top,fine,more,and more
+
+        """;
+
+    private static readonly Gen<byte> Piece = Gen.OneOf(
+        Gen.Byte, Gen.OneOf("\",\n\r;0-9.eF \t\0"u8.ToArray()));
+
+    private static readonly Gen<Func<byte[], byte[]>> Damage = Gen.OneOf(
+        Gen.Select(Gen.Double.Unit, Piece, (at, put) => Edit(at, (bytes, i) => [.. bytes[..i], put, .. bytes[Math.Min(i + 1, bytes.Length)..]])),
+        Gen.Select(Gen.Double.Unit, Piece, (at, put) => Edit(at, (bytes, i) => [.. bytes[..i], put, .. bytes[i..]])),
+        Gen.Select(Gen.Double.Unit, Gen.Int[1, 80], (at, cut) => Edit(at, (bytes, i) => [.. bytes[..i], .. bytes[Math.Min(i + cut, bytes.Length)..]])),
+        Gen.Select(Gen.Double.Unit, Gen.Int[1, 80], (at, twice) => Edit(at, (bytes, i) => [.. bytes[..Math.Min(i + twice, bytes.Length)], .. bytes[i..]])),
+        Gen.Double.Unit.Select(at => Edit(at, (bytes, i) => bytes[..i])));
+
+    private static readonly Gen<Func<byte[], byte[]>[]> Damages = Damage.Array[1, 12];
+
+    [Fact]
+    public void Rows_read_are_the_bakes_kept_and_the_rows_refused() => Damages.Sample(damages =>
+    {
+        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows));
+        if (rows.Contains((byte)0))
+        {
+            return;
+        }
+
+        var journal = Csv.ReadBytes([.. Encoding.UTF8.GetBytes(Header), .. rows]);
+
+        // Latin-1 gives each byte a letter, so that lines can be counted in what is no longer UTF-8.
+        var lines = Encoding.Latin1.GetString(rows).Split('\n', '\r').Count(line => line.Length > 0);
+        Assert.Equal(lines, journal.Rows);
+        Assert.Equal(journal.Rows, journal.Bakes.Count + journal.Notices.Count(notice => notice.Gravity == Gravity.Refused));
+        Assert.Equal(journal.Bakes.Count, journal.Bakes.Select(bake => bake.Id).Distinct().Count());
+    }, iter: Many);
+
+    [Fact]
+    public void Damage_anywhere_in_the_file_is_read_or_refused_with_a_reason() => Damages.Sample(damages =>
+    {
+        try
+        {
+            var journal = Csv.ReadBytes(Apply(damages, Encoding.UTF8.GetBytes(Header + Rows)));
+            Assert.Equal(journal.SetAside, journal.Notices.Count(notice => notice.Gravity == Gravity.Refused));
+        }
+        catch (JournalFileException refused)
+        {
+            Assert.NotEmpty(refused.Remedy);
+        }
+    }, iter: Many);
+
+    [Fact]
+    public void What_was_read_of_a_damaged_journal_is_inside_its_ranges() => Damages.Sample(damages =>
+    {
+        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows)).Where(each => each != 0);
+        var journal = Csv.ReadBytes([.. Encoding.UTF8.GetBytes(Header), .. rows]);
+        foreach (var bake in journal.Bakes)
+        {
+            Assert.All(
+                BakeColumns.All.OfType<QuantityColumn>(),
+                column => Assert.True(bake[column] is null || (bake[column] >= column.Low && bake[column] <= column.High)));
+            Assert.All(Measures.All, measure => Assert.True(measure.Of(bake) is null || double.IsFinite(measure.Of(bake)!.Value)));
+        }
+    }, iter: Many);
+
+    private static Func<byte[], byte[]> Edit(double at, Func<byte[], int, byte[]> edit) =>
+        bytes => edit(bytes, (int)(at * bytes.Length));
+
+    private static byte[] Apply(IEnumerable<Func<byte[], byte[]>> damages, byte[] bytes) =>
+        damages.Aggregate(bytes, (damaged, damage) => damage(damaged));
+}
