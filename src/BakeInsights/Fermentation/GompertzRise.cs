@@ -13,6 +13,9 @@ public sealed record GompertzRise : RiseCurve
     }
 
     /// <inheritdoc/>
+    public override string Name => "Gompertz";
+
+    /// <inheritdoc/>
     public override double SteepestAtMin => LagMin + (1 / Pace);
 
     // mu e / A: how fast the inner exponent falls, for each minute.

@@ -13,6 +13,9 @@ public sealed record LogisticRise : RiseCurve
     }
 
     /// <inheritdoc/>
+    public override string Name => "logistic";
+
+    /// <inheritdoc/>
     public override double SteepestAtMin => LagMin + (2 / Pace);
 
     // 4 mu / A, for each minute.

@@ -23,6 +23,9 @@ public abstract record RiseCurve
         LagMin = lagMin;
     }
 
+    /// <summary>What the curve is called.</summary>
+    public abstract string Name { get; }
+
     /// <summary>The rise that the curve tends to.</summary>
     public double Ceiling { get; }
 

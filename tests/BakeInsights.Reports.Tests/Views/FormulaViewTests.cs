@@ -36,6 +36,16 @@ public class FormulaViewTests
         Assert.Equal("2 x 1 cup", table.Rows[1][1]);
     }
 
+    // Culinary-school table: 30 g fresh are 12 g active dry or 9.9 g instant.
+    [Fact]
+    public void Yeast_has_a_row_for_each_source_and_a_dash_where_it_does_not_say()
+    {
+        var table = YeastConversionView.Of(30, YeastKind.Fresh).Blocks.OfType<ViewTable>().Single();
+        Assert.Equal(["30.0", "12.0", "9.9"], table.Rows[0].Take(3));
+        Assert.Equal(["30.0", "–", "–"], table.Rows[3].Take(3));
+        Assert.Equal(YeastConversion.All.Length, table.Rows.Count);
+    }
+
     [Fact]
     public void Cautions_end_with_who_decides() => Assert.EndsWith(
         "follow them.\n", CautionsView.Of(new Occasion { WithOthers = true }).ToText(), StringComparison.Ordinal);
