@@ -1,6 +1,6 @@
 using Xunit;
 
-namespace BakeInsights.Tests.Cautions;
+namespace BakeInsights.Tests;
 
 public class CautionCatalogueTests
 {

@@ -1,7 +1,7 @@
 using CsCheck;
 using Xunit;
 
-namespace BakeInsights.Tests.Doughs;
+namespace BakeInsights.Tests;
 
 public class YeastConversionTests
 {

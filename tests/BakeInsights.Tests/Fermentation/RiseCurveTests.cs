@@ -1,7 +1,7 @@
 using CsCheck;
 using Xunit;
 
-namespace BakeInsights.Tests.Fermentation;
+namespace BakeInsights.Tests;
 
 public class RiseCurveTests
 {

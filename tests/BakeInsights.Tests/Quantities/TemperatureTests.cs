@@ -1,7 +1,7 @@
 using CsCheck;
 using Xunit;
 
-namespace BakeInsights.Tests.Quantities;
+namespace BakeInsights.Tests;
 
 public class TemperatureTests
 {

@@ -1,4 +1,4 @@
-namespace BakeInsights.Tests.WorkedExamples;
+namespace BakeInsights.Tests;
 
 /// <summary>Formulas, yields, yeast and loaves.</summary>
 internal static class DoughExamples

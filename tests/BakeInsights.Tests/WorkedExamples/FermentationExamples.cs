@@ -1,4 +1,4 @@
-namespace BakeInsights.Tests.WorkedExamples;
+namespace BakeInsights.Tests;
 
 /// <summary>Yeast, temperature and rise curves.</summary>
 internal static class FermentationExamples

@@ -1,4 +1,4 @@
-namespace BakeInsights.Tests.WorkedExamples;
+namespace BakeInsights.Tests;
 
 /// <summary>Dough temperature, friction, ice, heat.</summary>
 internal static class WaterExamples

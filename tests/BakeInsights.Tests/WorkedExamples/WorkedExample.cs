@@ -1,4 +1,4 @@
-namespace BakeInsights.Tests.WorkedExamples;
+namespace BakeInsights.Tests;
 
 /// <summary>A calculation that somebody else has printed, beside ours.</summary>
 /// <param name="Number">The example's number; parts of one example share it.</param>

@@ -3,7 +3,7 @@ using System.Text;
 using BakeInsights.TestKit;
 using Xunit;
 
-namespace BakeInsights.Tests.WorkedExamples;
+namespace BakeInsights.Tests;
 
 public class WorkedExampleTests
 {

@@ -2,7 +2,7 @@ using System.Text;
 using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 
-namespace BakeInsights.Tests.Documentation;
+namespace BakeInsights.Tests;
 
 /// <summary>
 /// A page of the documentation whose examples are run: each block marked csharp is followed by a block marked text that

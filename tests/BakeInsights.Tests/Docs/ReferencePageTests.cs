@@ -1,7 +1,7 @@
 using BakeInsights.TestKit;
 using Xunit;
 
-namespace BakeInsights.Tests.Documentation;
+namespace BakeInsights.Tests;
 
 public class ReferencePageTests
 {
