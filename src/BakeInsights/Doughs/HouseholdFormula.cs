@@ -9,8 +9,9 @@ public sealed record HouseholdLine(Ingredient Ingredient, HouseholdAmount? Amoun
 
 /// <summary>A formula in cups and spoons, with what that does to its hydration.</summary>
 /// <remarks>
-/// Flour is taken as white wheat flour, the only one whose cup is published by way of filling. Dry yeast of either kind
-/// is taken at the weight of active dry. Water in a cup is taken as exact: nothing is published on its spread.
+/// Flour that is just "flour" is taken as white wheat flour, the only one whose cup is published by way of filling; a
+/// flour of another name has its one published cup, or is weighed. Dry yeast of either kind is taken at the weight of
+/// active dry. Water in a cup is taken as exact: nothing is published on its spread.
 /// </remarks>
 public sealed class HouseholdFormula
 {
@@ -46,19 +47,19 @@ public sealed class HouseholdFormula
     public double HighHydrationPct => Hydration(1 - (FlourSpreadPct / 100));
 
     /// <summary>
-    /// The range in words, rounded outwards to whole percent: "62 to 68 % hydration"; one number when flour is weighed.
+    /// The range in words, rounded outwards to whole percent: "62 to 68 % hydration"; one number when all flour is weighed.
     /// </summary>
-    public string HydrationText => FlourSpreadPct == 0
+    public string HydrationText => LowHydrationPct == HighHydrationPct
         ? string.Create(CultureInfo.InvariantCulture, $"{HydrationPct:F0} % hydration")
         : string.Create(
             CultureInfo.InvariantCulture,
             $"{Math.Floor(LowHydrationPct)} to {Math.Ceiling(HighHydrationPct)} % hydration");
 
-    // Flour in a preferment is weighed or measured there; only what this class scoops can be off.
+    // A preferment's flour and flour that is weighed are what they are; only what is filled into cups can be off.
     private double Hydration(double factor)
     {
-        var prefermented = _filled.Masses.FlourG - _filled.FlourWeighedInG;
-        return 100 * _filled.Masses.WaterG / (prefermented + (_filled.FlourWeighedInG * factor));
+        var byCup = Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Amount?.GivenG ?? 0);
+        return 100 * _filled.Masses.WaterG / (_filled.Masses.FlourG + (byCup * (factor - 1)));
     }
 
     private static Ingredient AsFilled(HouseholdLine line) =>
@@ -68,7 +69,8 @@ public sealed class HouseholdFormula
     {
         var weight = one.Role switch
         {
-            IngredientRole.Flour => HouseholdWeights.OfFlour(flour),
+            IngredientRole.Flour when flour == FlourMeasure.Weighed => null,
+            IngredientRole.Flour when one.Name == Ingredient.PlainFlour => HouseholdWeights.OfFlour(flour),
             IngredientRole.Yeast => one.YeastKind == YeastKind.Fresh ? null : HouseholdWeights.Of("yeast"),
             _ => HouseholdWeights.Of(one.Name),
         };

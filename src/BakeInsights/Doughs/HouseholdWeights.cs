@@ -30,6 +30,10 @@ public static class HouseholdWeights
         ["honey"] = new(339, Usda),
         ["butter"] = new(227, Usda),
         ["oil"] = new(218, Usda + ", vegetable oil"),
+        ["whole-wheat flour"] = new(120, Usda),
+        ["dark rye flour"] = new(128, Usda),
+        ["light rye flour"] = new(102, Usda),
+        ["semolina"] = new(167, Usda),
 
         // The Standard Reference's own 4.0 g a teaspoon disagrees with its packet (7.2 g for 2 1/4 tsp) by a quarter.
         ["yeast"] = new(142, Herr41 + ", active dry yeast"),

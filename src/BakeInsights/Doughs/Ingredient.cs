@@ -38,8 +38,11 @@ public sealed record Ingredient
     /// <summary>What a preferment was made of; empty for all else.</summary>
     public ImmutableArray<Ingredient> Parts { get; private init; } = [];
 
+    /// <summary>The name of flour that nobody named otherwise: white wheat flour.</summary>
+    public const string PlainFlour = "flour";
+
     /// <summary>Flour.</summary>
-    public static Ingredient Flour(double grams, string name = "flour") =>
+    public static Ingredient Flour(double grams, string name = PlainFlour) =>
         new(name, IngredientRole.Flour, grams, WaterContents.None);
 
     /// <summary>Water poured in.</summary>

@@ -36,6 +36,28 @@ public class HouseholdFormulaTests
         Assert.Equal("1/2 cup", cups.Lines[2].Amount!.Text);
     }
 
+    // USDA Standard Reference 28: a cup of whole-wheat flour is 120 g. None is published for spelt.
+    [Fact]
+    public void Another_flour_has_its_own_cup_or_is_weighed()
+    {
+        var cups = new HouseholdFormula(
+            new Formula(Ingredient.Flour(240, "whole-wheat flour"), Ingredient.Flour(240, "spelt flour")), FlourMeasure.Spooned);
+        Assert.Equal("2 x 1 cup", cups.Lines[0].Amount!.Text);
+        Assert.Null(cups.Lines[1].Amount);
+    }
+
+    // By hand: half of 480 g is by the cup and 4 % off, so 300 / (480 + 9.6) and 300 / (480 - 9.6).
+    [Fact]
+    public void Flour_that_is_weighed_adds_no_spread()
+    {
+        var cups = new HouseholdFormula(
+            new Formula(
+                Ingredient.Flour(240, "whole-wheat flour"), Ingredient.Flour(240, "spelt flour"), Unrounded(300)),
+            FlourMeasure.Spooned);
+        Assert.Equal(61.27, cups.LowHydrationPct, 0.005);
+        Assert.Equal(63.78, cups.HighHydrationPct, 0.005);
+    }
+
     [Theory]
     [InlineData(504, "4 x 1 cup")]
     [InlineData(546, "4 x 1 cup + 1/3 cup")]
