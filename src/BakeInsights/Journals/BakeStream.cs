@@ -37,7 +37,8 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, Notices);
-        var rows = new RowReader(table.Bindings, new CellReader(), _keepsTexts);
+        var cells = new CellReader(table.Conventions);
+        var rows = new RowReader(table.Bindings, cells, _keepsTexts);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
@@ -46,7 +47,7 @@ internal sealed class BakeStream
         {
             _row.Clear();
             _row.Line = table.Line;
-            if (!ReadDay(table, day) || !ReadId(table, id))
+            if (!ReadDay(table, day, cells) || !ReadId(table, id))
             {
                 continue;
             }
@@ -72,7 +73,7 @@ internal sealed class BakeStream
             ? bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Yeast)
             : null;
 
-    private bool ReadDay(CsvTable table, ColumnBinding binding)
+    private bool ReadDay(CsvTable table, ColumnBinding binding, CellReader cells)
     {
         var bytes = RowReader.Bytes(table.Csv, binding);
         if (DayText.TryIso(bytes, out var day))
@@ -84,11 +85,12 @@ internal sealed class BakeStream
         var text = RowReader.Text(table.Csv, binding);
         if (text.Length > 0)
         {
-            Notices.Add(BakeInsights.Notices.DateUnread(Here, text));
+            return cells.Day(binding, text, _row, Notices);
         }
-        else if (table.Csv.Current.ToArray() is var cells && cells.All(string.IsNullOrWhiteSpace))
+
+        if (table.Csv.Current.ToArray() is var all && all.All(string.IsNullOrWhiteSpace))
         {
-            Notices.Add(BakeInsights.Notices.RowEmpty(Here, string.Join(',', cells)));
+            Notices.Add(BakeInsights.Notices.RowEmpty(Here, string.Join(',', all)));
         }
         else
         {

@@ -42,7 +42,7 @@ public class DamagedJournalTests
     public void Rows_read_are_the_bakes_kept_and_the_rows_refused() => Damages.Sample(damages =>
     {
         var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows));
-        if (rows.Contains((byte)0))
+        if (rows.Any(IsNoLetter))
         {
             return;
         }
@@ -73,7 +73,7 @@ public class DamagedJournalTests
     [Fact]
     public void What_was_read_of_a_damaged_journal_is_inside_its_ranges() => Damages.Sample(damages =>
     {
-        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows)).Where(each => each != 0);
+        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows)).Where(each => !IsNoLetter(each));
         var journal = Csv.ReadBytes([.. Encoding.UTF8.GetBytes(Header), .. rows]);
         foreach (var bake in journal.Bakes)
         {
@@ -83,6 +83,9 @@ public class DamagedJournalTests
             Assert.All(Measures.All, measure => Assert.True(measure.Of(bake) is null || double.IsFinite(measure.Of(bake)!.Value)));
         }
     }, iter: Many);
+
+    // A file with NUL in it is refused whole, and so is one that is neither UTF-8 nor, by these bytes, Windows-1252.
+    private static bool IsNoLetter(byte octet) => octet is 0 or 0x81 or 0x8D or 0x8F or 0x90 or 0x9D;
 
     private static Func<byte[], byte[]> Edit(double at, Func<byte[], int, byte[]> edit) =>
         bytes => edit(bytes, (int)(at * bytes.Length));

@@ -13,9 +13,24 @@ internal static class NoticeCases
         new(Refused(2, "baked_on", "DATE_MISSING", "", "The bake has no day.",
                 "Write the day as year-month-day, such as 2026-10-31."), 0,
             "bake_id,baked_on", "a,"),
-        new(Refused(2, "baked_on", "DATE_UNREAD", "31.10.2026", "This is not a day of the calendar.",
+        new(Refused(2, "baked_on", "DATE_UNREAD", "31.11.2026", "This is not a day of the calendar.",
                 "Write the day as year-month-day, such as 2026-10-31."), 0,
-            "bake_id,baked_on", "a,31.10.2026"),
+            "bake_id,baked_on", "a,31.11.2026"),
+        new(Refused(2, "baked_on", "DATE_EITHER", "03/04/2026",
+                "This is 2026-04-03 or 2026-03-04, and the other days of the file don't say which.",
+                "Which is it? Write the day as year-month-day, such as 2026-04-03."), 1,
+            "bake_id,baked_on", "a,03/04/2026", $"b,{Day}"),
+        new(Refused(2, "baked_on", "DATE_YEAR_SHORT", "31.10.26", "The year has two digits, so it can't be told from day and month.",
+                "Write the day as year-month-day with all four digits of the year, such as 2026-10-31."), 0,
+            "bake_id,baked_on", "a,31.10.26"),
+        new(new("bakes.csv", 2, "baked_on", "DATE_ORDER", Gravity.Noted, "03/04/2026",
+                "The day is taken to come first, here and in the rows after it, as other days of the file show.",
+                "Nothing, if that is so; otherwise write the days as year-month-day."), 3,
+            "bake_id,baked_on", "a,03/04/2026", "b,05/06/2026", "c,31/10/2026"),
+        new(new("bakes.csv", 3, "baked_on", "DATE_ORDER", Gravity.Noted, "3-4-2026",
+                "The month is taken to come first, here and in the rows after it, as other days of the file show.",
+                "Nothing, if that is so; otherwise write the days as year-month-day."), 2,
+            "bake_id,baked_on", "a,10-31-2026", "b,3-4-2026"),
         new(Refused(3, "bake_id", "BAKE_ID_TWICE", "a", "This bake_id is already that of bakes.csv, line 2; the first stays.",
                 "Give each bake a bake_id of its own, or delete the copy."), 1,
             "bake_id,baked_on", $"a,{Day}", "a,2026-10-02"),
@@ -39,9 +54,12 @@ internal static class NoticeCases
 
     private static IReadOnlyList<NoticeCase> OfQuantities =>
     [
-        new(Unread("dough_temp_c", "NUMBER_UNREAD", "24,5", "This is not a number with a decimal point, nor one with a unit behind it.",
+        new(Unread("dough_temp_c", "NUMBER_UNREAD", "warm", "This is not a number, nor one with a unit behind it.",
                 "Write a number such as 24.5, with a unit behind it if it is not the column's."), 1,
-            "baked_on,dough_temp_c", $"{Day},\"24,5\""),
+            "baked_on,dough_temp_c", $"{Day},warm"),
+        new(Unread("flour_g", "NUMBER_EITHER", "1,250 g", "This is 1250 or 1.25, and the other numbers of the file don't say which.",
+                "Which is it? Write it without a sign between the thousands, such as 1250."), 1,
+            "baked_on,flour_g", $"{Day},\"1,250 g\""),
         new(Unread("dough_temp", "UNIT_MISSING", "76", "Neither the cell nor the column's name says the unit.",
                 "Name the column dough_temp_c, or write the unit behind each number."), 1,
             "baked_on,dough_temp", $"{Day},76"),
@@ -54,9 +72,9 @@ internal static class NoticeCases
         new(Unread("crumb_score", "OUT_OF_RANGE", "-1", "-1 is outside 0 to 1000, the range this column can mean.",
                 "Look for a slipped decimal point or another unit, and correct the cell."), 1,
             "baked_on,crumb_score", $"{Day},-1"),
-        new(Unread("mixed_at", "TIME_UNREAD", "7 pm", "This is not a time of day.",
-                "Write hours and minutes of a 24-hour clock, such as 19:40."), 1,
-            "baked_on,mixed_at", $"{Day},7 pm"),
+        new(Unread("mixed_at", "TIME_UNREAD", "7.40", "This is not a time of day.",
+                "Write hours and minutes, such as 19:40 or 7:40 pm."), 1,
+            "baked_on,mixed_at", $"{Day},7.40"),
         new(Unread("fat_g", "CUP_WEIGHT_UNKNOWN", "2 tbsp", "No weight of a cup or spoon of this is published.",
                 "Weigh it, and write grams or ounces."), 1,
             "baked_on,fat_g", $"{Day},2 tbsp"),
@@ -79,6 +97,13 @@ internal static class NoticeCases
 
     private static IReadOnlyList<NoticeCase> OfHeaders =>
     [
+        new(Form(1, "Cells are separated by ';', numbers have a decimal comma."), 1,
+            "baked_on;dough_temp_c", $"{Day};24,5"),
+        new(Form(1, "Cells are separated by a tab."), 1, "baked_on\tdough_temp_c", $"{Day}\t24.5"),
+        new(Form(1, "Cells are separated by '|', some numbers have a decimal comma and some a decimal point."), 2,
+            "bake_id|baked_on|dough_temp_c", $"a|{Day}|24.5", $"b|{Day}|24,5"),
+        new(Form(3, "Numbers have a decimal comma."), 2,
+            "bake_id,baked_on,dough_temp_c", $"a,{Day},24", $"b,{Day},\"24,5\""),
         new(new("bakes.csv", 1, "Yeast_oz", "YEAST_KIND_MISSING", Gravity.Doubted, "Yeast_oz",
                 "The kind of yeast is not written; its percentage is not worked out.",
                 "Write fresh, active_dry or instant in yeast_kind."), 2,
@@ -109,4 +134,8 @@ internal static class NoticeCases
 
     private static Notice Header(string column, string code, Gravity gravity, string message, string remedy) =>
         new("bakes.csv", 1, column, code, gravity, column, message, remedy);
+
+    private static Notice Form(int line, string message) => new(
+        "bakes.csv", line, "", "FILE_FORM", Gravity.Noted, "", message,
+        "Nothing, if that is so; otherwise save the table as CSV (UTF-8) with commas and decimal points.");
 }
