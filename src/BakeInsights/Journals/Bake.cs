@@ -11,7 +11,7 @@ public sealed class Bake
     internal Bake(RowValues row) => _row = row;
 
     /// <summary>Where the bake was written down.</summary>
-    public SourceLine Origin => new(_row.File, _row.Line);
+    public SourceLine Origin => _row.Origin;
 
     /// <summary>The bake's name, once in a journal.</summary>
     public string Id => this[BakeColumns.Id]!;
@@ -20,39 +20,29 @@ public sealed class Bake
     public DateOnly BakedOn => _row.Day;
 
     /// <summary>Cells of columns that the toolkit does not know, by the header's name for them.</summary>
-    public ImmutableSortedDictionary<string, string> OwnColumns =>
-        _row.OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<string, string> OwnColumns => _row.OwnCells();
 
     /// <summary>How the flour was measured.</summary>
-    public FlourMeasure? FlourMeasure => (FlourMeasure?)ChoiceIndex(BakeColumns.FlourMeasure);
+    public FlourMeasure? FlourMeasure => (FlourMeasure?)_row.Of(BakeColumns.FlourMeasure);
 
     /// <summary>The kind of yeast; null when it was not logged.</summary>
-    public YeastKind? YeastKind => (YeastKind?)ChoiceIndex(BakeColumns.YeastKind);
+    public YeastKind? YeastKind => (YeastKind?)_row.Of(BakeColumns.YeastKind);
 
     /// <summary>How the first rise ended.</summary>
-    public RiseOutcome? RiseOutcome => (RiseOutcome?)ChoiceIndex(BakeColumns.RiseOutcome);
+    public RiseOutcome? RiseOutcome => (RiseOutcome?)_row.Of(BakeColumns.RiseOutcome);
 
     /// <summary>What a dent in the dough did.</summary>
-    public PressTest? PressTest => (PressTest?)ChoiceIndex(BakeColumns.PressTest);
+    public PressTest? PressTest => (PressTest?)_row.Of(BakeColumns.PressTest);
 
     /// <summary>Whether the flour was measured by the cup, in whatever way.</summary>
     public bool FlourByCup => FlourMeasure is not (null or BakeInsights.FlourMeasure.Weighed);
 
     /// <summary>A quantity in its canonical unit, or null.</summary>
-    public double? this[QuantityColumn column]
-    {
-        get
-        {
-            var value = _row.Quantities[column.Index];
-            return double.IsNaN(value) ? null : value;
-        }
-    }
+    public double? this[QuantityColumn column] => _row.Of(column);
 
     /// <summary>A word of a choice column, or null.</summary>
-    public string? this[ChoiceColumn column] => ChoiceIndex(column) is { } index ? column.Values[index] : null;
+    public string? this[ChoiceColumn column] => _row.Of(column) is { } index ? column.Values[index] : null;
 
     /// <summary>A text, or null.</summary>
-    public string? this[TextColumn column] => _row.Texts[column.Index];
-
-    private int? ChoiceIndex(ChoiceColumn column) => _row.Choices[column.Index] is var index && index >= 0 ? index : null;
+    public string? this[TextColumn column] => _row.Of(column);
 }

@@ -9,9 +9,14 @@ internal sealed class BakeStream
     private readonly RowValues _row = new(BakeColumns.Layout);
     private readonly BakeIds _ids = new();
     private readonly CupWeights _cups = new();
+    private readonly ClockSpans _spans;
     private readonly bool _keepsTexts;
 
-    private BakeStream(bool keepsTexts) => _keepsTexts = keepsTexts;
+    private BakeStream(bool keepsTexts, TimeZoneInfo? zone)
+    {
+        _keepsTexts = keepsTexts;
+        _spans = new ClockSpans(zone);
+    }
 
     /// <summary>The remarks so far.</summary>
     public NoticeLog Notices { get; } = new();
@@ -19,13 +24,17 @@ internal sealed class BakeStream
     /// <summary>Rows read so far.</summary>
     public int Rows { get; private set; }
 
+    /// <summary>The files read so far.</summary>
+    public List<JournalFile> Files { get; } = [];
+
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
     /// <param name="keepsTexts">Whether the bakes need their texts.</param>
+    /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
-    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take)
+    public static BakeStream Read(string path, bool keepsTexts, TimeZoneInfo? zone, Action<RowValues> take)
     {
-        var stream = new BakeStream(keepsTexts);
+        var stream = new BakeStream(keepsTexts, zone);
         foreach (var file in JournalFiles.Find(path))
         {
             stream.ReadFile(file, take);
@@ -42,6 +51,7 @@ internal sealed class BakeStream
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
+        var kept = 0;
         _row.File = table.Name;
         while (table.Next())
         {
@@ -53,15 +63,18 @@ internal sealed class BakeStream
             }
 
             rows.Read(table.Csv, _row, _cups, Notices);
+            _spans.Fill(_row, Notices);
             _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
             if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
             {
                 Notices.Add(BakeInsights.Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
             }
 
+            kept++;
             take(_row);
         }
 
+        Files.Add(new JournalFile(table.Name, JournalFileKind.Bakes, table.Rows, kept));
         Rows += table.Rows;
     }
 
@@ -88,9 +101,9 @@ internal sealed class BakeStream
             return cells.Day(binding, text, _row, Notices);
         }
 
-        if (table.Csv.Current.ToArray() is var all && all.All(string.IsNullOrWhiteSpace))
+        if (table.Csv.Current.ToArray().All(string.IsNullOrWhiteSpace))
         {
-            Notices.Add(BakeInsights.Notices.RowEmpty(Here, string.Join(',', all)));
+            Notices.Add(BakeInsights.Notices.RowEmpty(Here, table.RowText));
         }
         else
         {

@@ -6,9 +6,6 @@ namespace BakeInsights;
 /// <summary>Writes bakes as CSV in canonical columns and units: numbers with a point, days as 2026-10-31.</summary>
 public static class CanonicalCsv
 {
-    private const int SecondsInMinute = 60;
-    private const int SecondsInHour = 3_600;
-
     /// <summary>
     /// Writes a header and a row for each bake. Columns that no bake has anything in are left out, all but the name
     /// and the day; the journal's own columns come last.
@@ -33,19 +30,11 @@ public static class CanonicalCsv
 
     private static string Cell(JournalColumn column, Bake bake) => column switch
     {
-        QuantityColumn { Dimension: Dimension.TimeOfDay } time => bake[time] is { } minutes ? TimeOfDay(minutes) : "",
+        QuantityColumn { Dimension: Dimension.TimeOfDay } time => bake[time] is { } minutes ? ClockText.Of(minutes) : "",
         QuantityColumn quantity => bake[quantity]?.ToString("R", CultureInfo.InvariantCulture) ?? "",
         ChoiceColumn choice => bake[choice] ?? "",
         DayColumn => bake.BakedOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         TextColumn text => bake[text] ?? "",
         _ => throw new InvalidOperationException($"{column} is a kind of column that can't be written."),
     };
-
-    // Counted in seconds: rounding the minutes alone would make 9:60 of 9:59:45.
-    private static string TimeOfDay(double minutes)
-    {
-        var (hour, rest) = Math.DivRem((int)Math.Round(minutes * SecondsInMinute), SecondsInHour);
-        var (minute, second) = Math.DivRem(rest, SecondsInMinute);
-        return second == 0 ? $"{hour:00}:{minute:00}" : $"{hour:00}:{minute:00}:{second:00}";
-    }
 }

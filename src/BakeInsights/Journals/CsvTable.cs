@@ -36,6 +36,9 @@ internal sealed class CsvTable : IDisposable
     /// <summary>Rows so far, the header not among them.</summary>
     public int Rows { get; private set; }
 
+    /// <summary>The current row's cells as one text.</summary>
+    public string RowText => string.Join(Form.Separator, Csv.Current.ToArray());
+
     /// <summary>The current row's line.</summary>
     public long Line => Csv.LineNumber;
 
@@ -117,7 +120,7 @@ internal sealed class CsvTable : IDisposable
         if (Csv.FieldCount > Csv.Headers.Count)
         {
             var beyond = Csv.Current.ToArray()[Csv.Headers.Count..];
-            _notices.Add(Notices.CellsTooMany(new SourceLine(Name, Line), string.Join(',', beyond), Csv.FieldCount, Csv.Headers.Count));
+            _notices.Add(Notices.CellsTooMany(new SourceLine(Name, Line), string.Join(Form.Separator, beyond), Csv.FieldCount, Csv.Headers.Count));
         }
 
         return true;
@@ -155,6 +158,8 @@ internal sealed class CsvTable : IDisposable
         throw new JournalFileException(
             _path,
             $"The first line has no column {missing}, so it is not the header of a table of {layout.Name}.",
-            "Start the file with a line of column names; 'bakeinsights new' writes one to copy.");
+            layout == BakeColumns.Layout
+                ? "Start the file with a line of column names; 'bakeinsights new' writes one to copy."
+                : $"Start the file with a line of column names, {string.Join(", ", layout.Required)} among them.");
     }
 }

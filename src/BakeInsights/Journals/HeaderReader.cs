@@ -98,6 +98,7 @@ internal static class HeaderReader
         var ending = header[column.Stem.Length..];
         if (ending.Length == 0)
         {
+            unit = column.BareUnit;
             return true;
         }
 

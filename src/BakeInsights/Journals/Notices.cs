@@ -97,6 +97,18 @@ internal static class Notices
     public static Notice TimeUnread(SourceLine at, string column, string text) => Cell(
         at, column, "TIME_UNREAD", text, "This is not a time of day.", "Write hours and minutes, such as 19:40 or 7:40 pm.");
 
+    public static Notice SpanTaken(
+        SourceLine at, QuantityColumn span, QuantityColumn start, QuantityColumn end, string text, double minutes) => new(
+        at.File, at.Line, span.Name, "SPAN_TAKEN", Gravity.Noted, text,
+        $"{span} is empty; the {Number(minutes)} min from {start} to {end} were taken.",
+        $"Nothing, if both times belong together; otherwise write {span}.");
+
+    public static Notice ClockChanged(
+        SourceLine at, QuantityColumn span, QuantityColumn start, QuantityColumn end, string text) => new(
+        at.File, at.Line, span.Name, "CLOCK_CHANGED", Gravity.Doubted, text,
+        $"The clocks were changed that night, and {start} or {end} came twice or not at all; {span} stays empty.",
+        $"Write {span}.");
+
     public static Notice ChoiceUnknown(SourceLine at, ChoiceColumn column, string header, string text) => Cell(
         at, header, "CHOICE_UNKNOWN", text, "The column does not know this word.",
         $"Write one of {string.Join(", ", column.Values)}.");
@@ -134,6 +146,49 @@ internal static class Notices
         at.File, at.Line, column, "YEAST_KIND_MISSING", Gravity.Doubted, text,
         "The kind of yeast is not written; its percentage is not worked out.",
         "Write fresh, active_dry or instant in yeast_kind.");
+
+    public static Notice FileUnread(string file, JournalFileException failure) => new(
+        file, 1, "", "FILE_UNREAD", Gravity.Unread, "", failure.Reason, failure.Remedy);
+
+    public static Notice CellNeeded(SourceLine at, string column, string text) => Row(
+        at, column, "CELL_NEEDED", text, "The row can't do without this cell.", "Write it, or delete the row.");
+
+    public static Notice BakeUnknown(SourceLine at, string id) => Row(
+        at, BakeColumns.Id.Name, "BAKE_UNKNOWN", id, "No bake that was kept has this bake_id.",
+        "Correct the bake_id, or see why the bake was set aside.");
+
+    public static Notice RowTwice(SourceLine at, string text, IEnumerable<JournalColumn> key, long first) => Row(
+        at, "", "ROW_TWICE", text,
+        $"Line {Number(first)} already has this {string.Join(", ", key)}; the first stays.",
+        "Delete the copy, or correct what tells the rows apart.");
+
+    public static Notice ScaleEmpty(SourceLine at, RowValues row) => Row(
+        at, AttributeColumns.High.Name, "SCALE_EMPTY", Exact(row.Of(AttributeColumns.High) ?? 0),
+        $"The highest score is not above the lowest, {Exact(row.Of(AttributeColumns.Low) ?? 0)}.",
+        "Write the lowest score in low and the highest in high.");
+
+    public static Notice ScoreOffScale(SourceLine at, double value, ScoredAttribute scale) => Row(
+        at, ScoreColumns.Value.Name, "SCORE_OFF_SCALE", Exact(value),
+        $"The scale of '{scale.Name}' goes from {Exact(scale.Low)} to {Exact(scale.High)}.",
+        "Correct the score, or the scale in attributes.csv.");
+
+    public static Notice ReadingEmpty(SourceLine at) => Row(
+        at, "", "READING_EMPTY", "", "The reading has neither a height, nor a volume, nor a temperature.",
+        "Write what was read, or delete the row.");
+
+    public static Notice AmountMissing(SourceLine at) => Row(
+        at, "", "AMOUNT_MISSING", "", "The ingredient has neither a percentage nor an amount.",
+        "Write one of them, or delete the row.");
+
+    public static Notice LoavesTaken(SourceLine at, IEnumerable<JournalColumn> columns, int loaves) => new(
+        at.File, at.Line, "", "LOAVES_TAKEN", Gravity.Noted, "",
+        $"Empty here and taken from the loaves of this bake in loaves.csv, {Number(loaves)} of them: {string.Join(", ", columns)}.",
+        "Nothing, if those are all its loaves.");
+
+    public static Notice LoafCountDiffers(SourceLine at, double own, int loaves) => new(
+        at.File, at.Line, BakeColumns.LoafCount.Name, "LOAF_COUNT_DIFFERS", Gravity.Doubted, Exact(own),
+        $"The number of this bake's loaves in loaves.csv is {Number(loaves)}.",
+        "Correct loaf_count, or write the other loaves in loaves.csv.");
 
     private static Notice Row(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Refused, text, message, remedy);

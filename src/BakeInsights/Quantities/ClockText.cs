@@ -5,6 +5,8 @@ namespace BakeInsights;
 /// <summary>Times with a colon in them: of day, and of hours and minutes that went by.</summary>
 internal static class ClockText
 {
+    private const int SecondsInMinute = 60;
+    private const int SecondsInHour = 3_600;
     private const int MinutesInHour = 60;
     private const int HoursInHalfDay = 12;
 
@@ -61,5 +63,14 @@ internal static class ClockText
         }
 
         return true;
+    }
+
+    /// <summary>Writes minutes after midnight as 19:40, with seconds where there are some.</summary>
+    public static string Of(double minutes)
+    {
+        // Counted in seconds: rounding the minutes alone would make 9:60 of 9:59:45.
+        var (hour, rest) = Math.DivRem((int)Math.Round(minutes * SecondsInMinute), SecondsInHour);
+        var (minute, second) = Math.DivRem(rest, SecondsInMinute);
+        return second == 0 ? $"{hour:00}:{minute:00}" : $"{hour:00}:{minute:00}:{second:00}";
     }
 }

@@ -1,7 +1,17 @@
 namespace BakeInsights.Tests;
 
 /// <summary>A journal with one thing wrong in it, and the one notice that it must leave.</summary>
-internal sealed record NoticeCase(Notice Expected, int Bakes, params string[] Lines);
+internal sealed record NoticeCase(Notice Expected, int Bakes, params string[] Lines)
+{
+    /// <summary>Whose clocks the times of day are from.</summary>
+    public TimeZoneInfo? Zone { get; init; }
+
+    /// <summary>Files beside that of the bakes, each its name and its lines.</summary>
+    public IReadOnlyList<(string Name, string[] Lines)> Others { get; init; } = [];
+
+    /// <summary>Reads the journal.</summary>
+    public Journal Read() => Csv.ReadFolder([("bakes.csv", Lines), .. Others], Zone);
+}
 
 /// <summary>One case or more for each code that the reader has.</summary>
 internal static class NoticeCases
@@ -50,6 +60,7 @@ internal static class NoticeCases
         .. OfQuantities,
         .. OfWords,
         .. OfHeaders,
+        .. SideNoticeCases.All,
     ];
 
     private static IReadOnlyList<NoticeCase> OfQuantities =>
@@ -75,6 +86,17 @@ internal static class NoticeCases
         new(Unread("mixed_at", "TIME_UNREAD", "7.40", "This is not a time of day.",
                 "Write hours and minutes, such as 19:40 or 7:40 pm."), 1,
             "baked_on,mixed_at", $"{Day},7.40"),
+        new(new("bakes.csv", 2, "rise_min", "SPAN_TAKEN", Gravity.Noted, "19:40 to 01:10:30",
+                "rise_min is empty; the 330.5 min from mixed_at to ready_at were taken.",
+                "Nothing, if both times belong together; otherwise write rise_min."), 1,
+            "baked_on,mixed_at,ready_at", $"{Day},19:40,1:10:30"),
+        new(new("bakes.csv", 2, "rise_min", "CLOCK_CHANGED", Gravity.Doubted, "01:00 to 02:30",
+                "The clocks were changed that night, and mixed_at or ready_at came twice or not at all; rise_min stays empty.",
+                "Write rise_min."), 1,
+            "baked_on,mixed_at,ready_at", "2026-03-29,1:00,2:30") { Zone = ClockSpanTests.Zone },
+        new(Unread("bake_min", "OUT_OF_RANGE", "06:00 to 19:40", "820 min is outside 3 to 240 min, the range this column can mean.",
+                "Look for a slipped decimal point or another unit, and correct the cell."), 1,
+            "baked_on,loaded_at,out_at", $"{Day},6:00,19:40"),
         new(Unread("fat_g", "CUP_WEIGHT_UNKNOWN", "2 tbsp", "No weight of a cup or spoon of this is published.",
                 "Weigh it, and write grams or ounces."), 1,
             "baked_on,fat_g", $"{Day},2 tbsp"),
