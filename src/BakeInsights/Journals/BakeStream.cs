@@ -46,8 +46,8 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, Notices);
-        var cells = new CellReader(table.Conventions);
-        var rows = new RowReader(table.Bindings, cells, _keepsTexts);
+        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions), _keepsTexts);
+        var days = new DayReader(table.Conventions);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
@@ -57,7 +57,7 @@ internal sealed class BakeStream
         {
             _row.Clear();
             _row.Line = table.Line;
-            if (!ReadDay(table, day, cells) || !ReadId(table, id))
+            if (!ReadDay(table, day, days) || !ReadId(table, id))
             {
                 continue;
             }
@@ -86,7 +86,7 @@ internal sealed class BakeStream
             ? bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Yeast)
             : null;
 
-    private bool ReadDay(CsvTable table, ColumnBinding binding, CellReader cells)
+    private bool ReadDay(CsvTable table, ColumnBinding binding, DayReader days)
     {
         var bytes = RowReader.Bytes(table.Csv, binding);
         if (DayText.TryIso(bytes, out var day))
@@ -98,7 +98,7 @@ internal sealed class BakeStream
         var text = RowReader.Text(table.Csv, binding);
         if (text.Length > 0)
         {
-            return cells.Day(binding, text, _row, Notices);
+            return days.Read(binding, text, _row, Notices);
         }
 
         if (table.Csv.Current.ToArray().All(string.IsNullOrWhiteSpace))

@@ -5,7 +5,6 @@ internal sealed class CellReader
 {
     private readonly FileConventions _conventions;
     private bool? _isPointDecimal;
-    private bool _isDayOrderSaid;
 
     /// <summary>Makes a reader of the cells of one file.</summary>
     public CellReader(FileConventions conventions) => _conventions = conventions;
@@ -40,34 +39,6 @@ internal sealed class CellReader
         }
 
         return place;
-    }
-
-    /// <summary>Takes the day of a row; where there is none, says why and refuses the row.</summary>
-    public bool Day(ColumnBinding binding, string text, RowValues row, NoticeLog notices)
-    {
-        var at = new SourceLine(row.File, row.Line);
-        var written = WrittenDay.Parse(text);
-        var order = written.IsEither ? _conventions.DayOrder : DayOrder.NotShown;
-        if (written.IsEither && order is DayOrder.NotShown or DayOrder.Both)
-        {
-            notices.Add(Notices.DateEither(at, binding.Header, text, written));
-            return false;
-        }
-
-        if ((order == DayOrder.MonthFirst ? written.MonthFirst : written.DayFirst ?? written.MonthFirst) is not { } day)
-        {
-            notices.Add(written.IsYearShort ? Notices.DateYearShort(at, binding.Header, text) : Notices.DateUnread(at, text));
-            return false;
-        }
-
-        if (written.IsEither && !_isDayOrderSaid)
-        {
-            notices.Add(Notices.DateOrder(at, binding.Header, text, order));
-            _isDayOrderSaid = true;
-        }
-
-        row.Day = day;
-        return true;
     }
 
     private static double? TimeOfDay(ColumnBinding binding, string text, SourceLine at, NoticeLog notices)
@@ -129,20 +100,14 @@ internal sealed class CellReader
 
     private bool TryParse(string text, ColumnBinding binding, SourceLine at, NoticeLog notices, out QuantityText quantity)
     {
-        // Most texts can be read in one way only; the file as a whole is asked about the others.
-        var isRead = QuantityText.TryParse(text, DecimalMark.Both, out quantity);
-        if (text.AsSpan().IndexOfAny(',', '.') < 0 || (isRead && !text.Contains(',', StringComparison.Ordinal)))
+        if (text.Contains(',', StringComparison.Ordinal))
         {
-            if (!isRead)
-            {
-                notices.Add(Notices.NumberUnread(at, binding.Header, text));
-            }
-
-            return isRead;
+            _conventions.Report(at, notices);
         }
 
-        _conventions.Report(at, notices);
-        if (QuantityText.TryParse(text, _conventions.DecimalMark, out quantity))
+        // Most texts can be read in one way only; the file as a whole is asked about the others.
+        if (QuantityText.TryParse(text, DecimalMark.Both, out quantity)
+            || (text.AsSpan().IndexOfAny(',', '.') >= 0 && QuantityText.TryParse(text, _conventions.DecimalMark, out quantity)))
         {
             return true;
         }

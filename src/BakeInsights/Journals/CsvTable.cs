@@ -149,17 +149,9 @@ internal sealed class CsvTable : IDisposable
 
     private void RequireHeader(TableLayout layout)
     {
-        if (layout.Required.All(column => HeaderReader.Names(Csv.Headers, layout, column)))
+        if (layout.Required.FirstOrDefault(column => !HeaderReader.Names(Csv.Headers, layout, column)) is { } missing)
         {
-            return;
+            throw JournalFiles.WithoutHeader(_path, layout, missing);
         }
-
-        var missing = layout.Required.First(column => !HeaderReader.Names(Csv.Headers, layout, column));
-        throw new JournalFileException(
-            _path,
-            $"The first line has no column {missing}, so it is not the header of a table of {layout.Name}.",
-            layout == BakeColumns.Layout
-                ? "Start the file with a line of column names; 'bakeinsights new' writes one to copy."
-                : $"Start the file with a line of column names, {string.Join(", ", layout.Required)} among them.");
     }
 }

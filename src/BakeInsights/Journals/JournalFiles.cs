@@ -58,6 +58,14 @@ internal static class JournalFiles
     public static JournalFileException Shortened(string file) => new(
         file, "The file became shorter while it was read.", "Let the program that writes it finish, and read it again.");
 
+    /// <summary>What to tell of a file whose first line lacks a column that every row needs.</summary>
+    public static JournalFileException WithoutHeader(string file, TableLayout layout, JournalColumn missing) => new(
+        file,
+        $"The first line has no column {missing}, so it is not the header of a table of {layout.Name}.",
+        layout == BakeColumns.Layout
+            ? "Start the file with a line of column names; 'bakeinsights new' writes one to copy."
+            : $"Start the file with a line of column names, {string.Join(", ", layout.Required)} among them.");
+
     private static string[] Listed(string folder)
     {
         try

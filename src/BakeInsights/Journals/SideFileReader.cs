@@ -23,7 +23,8 @@ internal sealed class SideFileReader
     public IReadOnlyList<JournalFile> Files => _files;
 
     /// <summary>
-    /// The rows of a file that can be used; none where the folder has no such file, or one that can't be read at all.
+    /// The rows of a file that can be used; none where the folder has no such file, or one that can't be read at all; those before the
+    /// place where a file can't be read any further.
     /// </summary>
     /// <param name="kind">Which file: its name is that of the kind.</param>
     /// <param name="layout">Its columns.</param>
@@ -39,38 +40,44 @@ internal sealed class SideFileReader
             return records;
         }
 
-        var rows = 0;
+        CsvTable? table = null;
         try
         {
-            using var table = CsvTable.Open(path, layout, _notices);
-            var checks = new SideRowChecks(table, layout, _bakes, _notices);
-            var reader = new RowReader(table.Bindings, new CellReader(table.Conventions), keepsTexts: true);
-            var row = new RowValues(layout) { File = table.Name };
-            while (table.Next())
-            {
-                row.Clear();
-                row.Line = table.Line;
-                if (checks.IsEmpty(row))
-                {
-                    continue;
-                }
-
-                reader.Read(table.Csv, row, new CupWeights(), _notices);
-                if (checks.Admits(row, objection))
-                {
-                    records.Add(make(row));
-                }
-            }
-
-            rows = table.Rows;
+            table = CsvTable.Open(path, layout, _notices);
+            Read(table, layout, objection, row => records.Add(make(row)));
         }
         catch (JournalFileException failure)
         {
             _notices.Add(Notices.FileUnread(Path.GetFileName(path), failure));
-            records.Clear();
+        }
+        finally
+        {
+            table?.Dispose();
         }
 
-        _files.Add(new JournalFile(Path.GetFileName(path), kind, rows, records.Count));
+        _files.Add(new JournalFile(Path.GetFileName(path), kind, table?.Rows ?? 0, records.Count));
         return records;
+    }
+
+    private void Read(CsvTable table, TableLayout layout, Func<RowValues, Notice?>? objection, Action<RowValues> take)
+    {
+        var checks = new SideRowChecks(table, layout, _bakes, _notices);
+        var reader = new RowReader(table.Bindings, new CellReader(table.Conventions), keepsTexts: true);
+        var row = new RowValues(layout) { File = table.Name };
+        while (table.Next())
+        {
+            row.Clear();
+            row.Line = table.Line;
+            if (checks.IsEmpty(row))
+            {
+                continue;
+            }
+
+            reader.Read(table.Csv, row, new CupWeights(), _notices);
+            if (checks.Admits(row, objection))
+            {
+                take(row);
+            }
+        }
     }
 }

@@ -67,7 +67,7 @@ public readonly record struct QuantityText(double Value, MeasureUnit? Unit)
             if (rest.IsEmpty)
             {
                 quantity = new QuantityText(sum, MeasureUnits.Canonical(unit.Dimension));
-                return true;
+                return double.IsFinite(sum);
             }
 
             if (!TryTakePart(ref rest, mark, out var next) || !IsSmaller(next, unit, out last))

@@ -71,6 +71,17 @@ public class SideFilesTests
     }
 
     [Fact]
+    public void Rows_before_the_place_where_a_file_can_not_be_read_any_further_stay()
+    {
+        var journal = Csv.ReadFolder(
+            [Bakes, ("loaves.csv", ["bake_id,loaf", "a,1", "z,1", .. Enumerable.Repeat("", 200_000), "b," + new string('x', 1 << 22)])]);
+
+        Assert.Equal(new JournalFile("loaves.csv", JournalFileKind.Loaves, 2, 1), journal.Files[1]);
+        Assert.Equal(["FILE_UNREAD", "BAKE_UNKNOWN"], journal.Notices.Where(notice => notice.File == "loaves.csv").Select(notice => notice.Code));
+        Assert.Single(journal.Loaves);
+    }
+
+    [Fact]
     public void Bakes_alone_have_no_other_records()
     {
         var journal = Csv.ReadFolder([Bakes]);
