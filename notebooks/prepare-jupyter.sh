@@ -37,4 +37,10 @@ if [ ! -f "$data/kernels/$kernel/kernel.json" ]; then
   echo "The kernel $kernel was not installed in $data/kernels: see what the tool said above." >&2
   exit 1
 fi
+
+# The first load restores what the packages stand on. Done here once, the notebooks need no network later.
+version=$(basename "$packages"/BakeInsights.Notebooks.*.nupkg .nupkg | sed 's/^BakeInsights\.Notebooks\.//')
+cell='{"cell_type":"code","id":"setup","execution_count":null,"metadata":{},"outputs":[],"source":"#r \"nuget: BakeInsights.Notebooks, '$version'\""}'
+printf '{"cells":[%s],"metadata":{"kernelspec":{"name":"%s","display_name":"C#"}},"nbformat":4,"nbformat_minor":5}' "$cell" "$kernel" \
+  | (cd notebooks && "$jupyter" nbconvert --stdin --stdout --to notebook --execute --log-level ERROR > /dev/null)
 echo "Ready: open the notebooks of this folder with $jupyter notebook notebooks"

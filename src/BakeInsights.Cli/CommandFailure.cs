@@ -6,8 +6,10 @@ namespace BakeInsights.Cli;
 /// <param name="message">The reason and what to do, in one line.</param>
 internal sealed class CommandFailure(string message) : Exception(message)
 {
-    /// <summary>Whatever ended a command early, as one line on standard error and an exit code.</summary>
-    public static int Report(Exception error)
+    /// <summary>Whatever ended a command early, as one line and an exit code.</summary>
+    /// <param name="error">What ended it.</param>
+    /// <param name="errors">Standard error.</param>
+    public static int Report(Exception error, TextWriter errors)
     {
         var message = error switch
         {
@@ -17,11 +19,10 @@ internal sealed class CommandFailure(string message) : Exception(message)
             Spectre.Console.Cli.CommandAppException => $"{error.Message} See bakeinsights --help.",
             _ => $"This should not happen ({error.GetType().Name}: {error.Message}). Please report it.",
         };
-        Console.Error.WriteLine(OneLine(message));
+        errors.WriteLine(OneLine(message));
         return ExitCode.Failed;
     }
 
-    /// <summary>The text with its line breaks as blanks.</summary>
-    public static string OneLine(string text) =>
+    private static string OneLine(string text) =>
         string.Join(' ', text.Split(['\r', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 }

@@ -1,6 +1,8 @@
 using BakeInsights.Cli;
 using Spectre.Console.Cli;
 
+// Taken at the start: while a notebook's cell runs, and one that was stopped may run on, the console is the cell's.
+var errors = Console.Error;
 using var stop = new CancellationTokenSource();
 Console.CancelKeyPress += (_, pressed) =>
 {
@@ -14,7 +16,7 @@ app.Configure(command =>
     command.SetApplicationName("bakeinsights");
     command.UseStrictParsing();
     command.SetInterceptor(new MissingValue());
-    command.SetExceptionHandler((error, _) => CommandFailure.Report(error));
+    command.SetExceptionHandler((error, _) => CommandFailure.Report(error, errors));
     command.AddCommand<CheckCommand>("check")
         .WithDescription("Say what was read of a journal, what was set aside, and why.")
         .WithExample("check", "data-demo/millpond-lane");

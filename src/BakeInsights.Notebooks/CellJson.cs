@@ -28,7 +28,7 @@ internal static class CellJson
         {
             Id = IdOf(cell, index),
             IsCode = (string?)cell["cell_type"] == "code",
-            Source = JoinLines(cell["source"]),
+            Source = JoinLines(cell["source"]).ReplaceLineEndings("\n"),
             KernelName = (string?)metadata?["polyglot_notebook"]?["kernelName"]
                 ?? (string?)metadata?["dotnet_interactive"]?["language"],
             Tags = metadata?["tags"] is JsonArray tags ? [.. tags.Select(tag => (string)tag!)] : [],

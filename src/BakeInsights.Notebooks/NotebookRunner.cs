@@ -1,10 +1,11 @@
+using System.Globalization;
 using Microsoft.DotNet.Interactive.Formatting;
 
 namespace BakeInsights.Notebooks;
 
 /// <summary>
 /// Runs notebooks in this process, without an editor, Jupyter or a network. One run at a time: a run sets the
-/// process's current directory and its formatters.
+/// process's current directory, culture and formatters.
 /// </summary>
 public static class NotebookRunner
 {
@@ -28,9 +29,11 @@ public static class NotebookRunner
     {
         var notebook = NotebookSettings.Apply(NotebookDocument.Read(path), settings);
         await OneAtATime.WaitAsync(cancellation);
-        var before = Directory.GetCurrentDirectory();
+        var folder = Directory.GetCurrentDirectory();
+        var culture = CultureInfo.DefaultThreadCurrentCulture;
         try
         {
+            CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
             Directory.SetCurrentDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
             Formatter.ResetToDefault();
             using var kernel = new NotebookKernel();
@@ -38,7 +41,8 @@ public static class NotebookRunner
         }
         finally
         {
-            Directory.SetCurrentDirectory(before);
+            Directory.SetCurrentDirectory(folder);
+            CultureInfo.DefaultThreadCurrentCulture = culture;
             OneAtATime.Release();
         }
     }

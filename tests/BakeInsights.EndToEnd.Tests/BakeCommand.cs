@@ -17,6 +17,10 @@ internal static class BakeCommand
     public static Task<Started> RunAsync(string folder, params string[] arguments) =>
         Started.RunAsync("dotnet", [Program, .. arguments], folder);
 
+    /// <summary>Starts the command in a folder for a user of another language.</summary>
+    public static Task<Started> RunAsAsync(string locale, string folder, params string[] arguments) =>
+        Started.RunAsync("dotnet", [Program, .. arguments], folder, new Dictionary<string, string> { ["LC_ALL"] = locale });
+
     /// <summary>Runs a notebook and gives the path of what was written.</summary>
     public static async Task<string> RunNotebookAsync(string notebook, TemporaryFolder folder, string extension)
     {

@@ -43,6 +43,19 @@ public sealed class RunCommandTests : IDisposable
         Assert.Contains("Code cell 1 failed: Fit", await File.ReadAllTextAsync(_folder.File("out.html")), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("de_DE.UTF-8")]
+    [InlineData("tr_TR.UTF-8")]
+    public async Task A_page_has_the_same_bytes_in_another_language(string locale)
+    {
+        // Without the package, which settles the culture too.
+        _folder.Write("n.ipynb", Of(Code("Console.WriteLine($\"{1234.5:N1} {\"i\".ToUpper()} {new DateTime(2026, 3, 1):d}\"); 0.25")));
+        await Run("n.ipynb", "--to", "a.html");
+        var run = await BakeCommand.RunAsAsync(locale, _folder.Path, "run", "n.ipynb", "--to", "b.html");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(await File.ReadAllTextAsync(_folder.File("a.html")), await File.ReadAllTextAsync(_folder.File("b.html")));
+    }
+
     [Fact]
     public async Task The_notebook_itself_is_never_written_over()
     {

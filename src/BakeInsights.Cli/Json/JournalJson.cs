@@ -8,14 +8,6 @@ internal sealed record CheckJson(JournalJson Journal);
 internal sealed record JournalJson(
     int Rows, int Bakes, int SetAside, IReadOnlyDictionary<string, int> NoticeCounts, IReadOnlyList<Notice> Notices)
 {
-    public static JournalJson From(Journal journal)
-    {
-        var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
-        foreach (var notice in journal.Notices)
-        {
-            counts[notice.Code] = counts.GetValueOrDefault(notice.Code) + 1;
-        }
-
-        return new(journal.Rows, journal.Bakes.Count, journal.SetAside, counts, journal.Notices);
-    }
+    public static JournalJson From(JournalReading reading) =>
+        new(reading.Rows, reading.Bakes, reading.SetAside, reading.NoticeCounts, reading.Notices);
 }

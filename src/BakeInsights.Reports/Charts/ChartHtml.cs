@@ -31,7 +31,7 @@ public static class ChartHtml
     /// <summary>
     /// The chart as a fragment: its title as a caption, which wraps on a phone where the drawing library would cut it,
     /// its figure as data, and a script that draws it at once if Plotly is there and leaves it waiting if not. The
-    /// width is that of its place on the page; a height stays if the chart sets one itself.
+    /// width is that of its place on the page; a height and margins stay if the chart sets them.
     /// </summary>
     /// <param name="chart">The chart. The same chart gives the same text.</param>
     public static string Fragment(GenericChart chart)
@@ -91,6 +91,8 @@ public static class ChartHtml
             layout.Remove("height");
         }
 
+        // Plotly's own margins, made for wide screens, leave a phone half of its width.
+        layout["margin"] ??= new JsonObject { ["l"] = 56, ["r"] = 16, ["t"] = 56, ["b"] = 56 };
         return new JsonObject
         {
             ["data"] = written["data"]!.DeepClone(),

@@ -1,8 +1,6 @@
 using System.Reflection;
 using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.RegularExpressions;
-using System.Text.Unicode;
+using static BakeInsights.Reports.PageEncoding;
 
 namespace BakeInsights.Reports;
 
@@ -16,8 +14,6 @@ public static class NotebookPage
     private const string Policy =
         "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:; "
         + "base-uri 'none'; form-action 'none'";
-
-    private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
     private static readonly string Style = ReadStyle();
 
@@ -89,7 +85,7 @@ public static class NotebookPage
         body.Append($"<pre><code>{Encode(code.Source)}</code></pre>\n</details>\n");
         foreach (var shown in code.Outputs)
         {
-            body.Append($"<div class=\"output wide\">{OutputHtml(shown)}</div>\n");
+            body.Append($"<div class=\"output wide\">{OutputHtml.Of(shown)}</div>\n");
         }
 
         if (code.Error is { } error)
@@ -110,22 +106,6 @@ public static class NotebookPage
 
         body.Append("</section>\n");
     }
-
-    private static string OutputHtml(PageOutput shown) => shown switch
-    {
-        PageText text => $"<pre{ColumnClass(text.Text)}>{Encode(text.Text)}</pre>",
-        PageHtml html => html.Html,
-        PageMarkdownOutput words => MarkdownHtml.Render(words.Text, keepTitle: false),
-        PageImage image => $"<img alt=\"\" src=\"data:{Encode(image.MediaType)};base64,{Encode(image.Base64)}\">",
-        _ => throw new ArgumentException($"A page can't show a {shown.GetType().Name}.", nameof(shown)),
-    };
-
-    // Text set in columns is unreadable once its lines are broken; sentences are unreadable if they are not.
-    private static string ColumnClass(string text) =>
-        Regex.IsMatch(text, @"\S( {2,}|\t)\S") ? " class=\"columns\"" : "";
-
-    private static string Encode(string text) => Encoder.Encode(text).Replace("&#xA;", "\n", StringComparison.Ordinal)
-        .Replace("&#xD;", "", StringComparison.Ordinal);
 
     private static string ReadStyle()
     {

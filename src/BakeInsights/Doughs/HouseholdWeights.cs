@@ -28,6 +28,12 @@ public static class HouseholdWeights
         ["milk"] = new(244, Usda + ", whole milk"),
         ["egg"] = new(243, Usda + ", whole egg"),
         ["honey"] = new(339, Usda),
+        ["butter"] = new(227, Usda),
+        ["oil"] = new(218, Usda + ", vegetable oil"),
+        ["whole-wheat flour"] = new(120, Usda),
+        ["dark rye flour"] = new(128, Usda),
+        ["light rye flour"] = new(102, Usda),
+        ["semolina"] = new(167, Usda),
 
         // The Standard Reference's own 4.0 g a teaspoon disagrees with its packet (7.2 g for 2 1/4 tsp) by a quarter.
         ["yeast"] = new(142, Herr41 + ", active dry yeast"),
@@ -36,6 +42,6 @@ public static class HouseholdWeights
     /// <summary>A cup of flour filled in this way; null when the flour was weighed, for then there is no cup.</summary>
     public static HouseholdWeight? OfFlour(FlourMeasure measure) => Flour.GetValueOrDefault(measure);
 
-    /// <summary>A cup of another ingredient, by its column's stem ("water", "yeast"); null where none is published.</summary>
+    /// <summary>A cup of another ingredient, by its name or its column's stem ("butter", "yeast"); null where none is published.</summary>
     public static HouseholdWeight? Of(string ingredient) => Others.GetValueOrDefault(ingredient);
 }

@@ -9,32 +9,42 @@ internal sealed class BakeStream
     private readonly RowValues _row = new(BakeColumns.Layout);
     private readonly BakeIds _ids = new();
     private readonly CupWeights _cups = new();
+    private readonly NoticeLog _notices = new();
+    private readonly List<JournalFile> _files = [];
     private readonly ClockSpans _spans;
+    private readonly string _name;
     private readonly bool _keepsTexts;
+    private readonly int _named;
+    private int _rows;
+    private int _kept;
 
-    private BakeStream(bool keepsTexts, TimeZoneInfo? zone)
+    private BakeStream(string path, bool keepsTexts, int named, TimeZoneInfo? zone)
     {
-        _keepsTexts = keepsTexts;
         _spans = new ClockSpans(zone);
+        _named = named;
+        _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
+        _keepsTexts = keepsTexts;
     }
 
-    /// <summary>The remarks so far.</summary>
-    public NoticeLog Notices { get; } = new();
+    /// <summary>What came of the reading.</summary>
+    public JournalReading Reading => new(_name, _rows, _kept, _notices.Notices, _notices.Counts);
 
-    /// <summary>Rows read so far.</summary>
-    public int Rows { get; private set; }
+    /// <summary>Takes further remarks on the journal.</summary>
+    public NoticeLog Log => _notices;
 
-    /// <summary>The files read so far.</summary>
-    public List<JournalFile> Files { get; } = [];
+    /// <summary>The files of bakes, in the order in which they were read.</summary>
+    public IReadOnlyList<JournalFile> Files => _files;
 
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
     /// <param name="keepsTexts">Whether the bakes need their texts.</param>
-    /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
-    public static BakeStream Read(string path, bool keepsTexts, TimeZoneInfo? zone, Action<RowValues> take)
+    /// <param name="named">How many of the first bakes need their names all the same.</param>
+    /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
+    public static BakeStream Read(
+        string path, bool keepsTexts, Action<RowValues> take, int named = int.MaxValue, TimeZoneInfo? zone = null)
     {
-        var stream = new BakeStream(keepsTexts, zone);
+        var stream = new BakeStream(path, keepsTexts, named, zone);
         foreach (var file in JournalFiles.Find(path))
         {
             stream.ReadFile(file, take);
@@ -45,13 +55,13 @@ internal sealed class BakeStream
 
     private void ReadFile(string file, Action<RowValues> take)
     {
-        using var table = CsvTable.Open(file, BakeColumns.Layout, Notices);
+        using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
         var rows = new RowReader(table.Bindings, new CellReader(table.Conventions), _keepsTexts);
         var days = new DayReader(table.Conventions);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
-        var kept = 0;
+        var before = _kept;
         _row.File = table.Name;
         while (table.Next())
         {
@@ -62,20 +72,24 @@ internal sealed class BakeStream
                 continue;
             }
 
-            rows.Read(table.Csv, _row, _cups, Notices);
-            _spans.Fill(_row, Notices);
-            _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
-            if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
+            rows.Read(table.Csv, _row, _cups, _notices);
+            _spans.Fill(_row, _notices);
+            if (_kept < _named)
             {
-                Notices.Add(BakeInsights.Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
+                _row.Texts[BakeColumns.Id.Index] ??= NameOf(table, id);
             }
 
-            kept++;
+            if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
+            {
+                _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
+            }
+
+            _kept++;
             take(_row);
         }
 
-        Files.Add(new JournalFile(table.Name, JournalFileKind.Bakes, table.Rows, kept));
-        Rows += table.Rows;
+        _files.Add(new JournalFile(table.Name, JournalFileKind.Bakes, table.Rows, _kept - before));
+        _rows += table.Rows;
     }
 
     private SourceLine Here => new(_row.File, _row.Line);
@@ -98,16 +112,16 @@ internal sealed class BakeStream
         var text = RowReader.Text(table.Csv, binding);
         if (text.Length > 0)
         {
-            return days.Read(binding, text, _row, Notices);
+            return days.Read(binding, text, _row, _notices);
         }
 
         if (table.Csv.Current.ToArray().All(string.IsNullOrWhiteSpace))
         {
-            Notices.Add(BakeInsights.Notices.RowEmpty(Here, table.RowText));
+            _notices.Add(Notices.RowEmpty(Here, table.RowText));
         }
         else
         {
-            Notices.Add(BakeInsights.Notices.DateMissing(Here));
+            _notices.Add(Notices.DateMissing(Here));
         }
 
         return false;
@@ -126,9 +140,13 @@ internal sealed class BakeStream
             return true;
         }
 
-        Notices.Add(BakeInsights.Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
+        _notices.Add(Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
         return false;
     }
+
+    // A reading that keeps no texts still needs names for the bakes that it may keep.
+    private string NameOf(CsvTable table, ColumnBinding? binding) =>
+        binding is not null && RowReader.Text(table.Csv, binding) is { Length: > 0 } text ? text : FallbackId();
 
     private string FallbackId() =>
         string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(_row.File)}:{_row.Line}");

@@ -2,15 +2,22 @@ using System.Globalization;
 
 namespace BakeInsights;
 
-/// <summary>What was read of a journal: the bakes that were understood, and a notice for everything that was not.</summary>
-/// <param name="Name">The name of the folder or file.</param>
-/// <param name="Rows">Rows of bakes read, headers left out; always <c>Bakes.Count + SetAside</c>.</param>
+/// <summary>A journal in memory: the bakes that were understood, and a notice for everything that was not.</summary>
+/// <param name="Reading">What came of reading it.</param>
 /// <param name="Bakes">The bakes, in the order of the files and their lines.</param>
-/// <param name="Notices">All remarks, in the same order.</param>
-public sealed record Journal(string Name, int Rows, IReadOnlyList<Bake> Bakes, IReadOnlyList<Notice> Notices)
+public sealed record Journal(JournalReading Reading, IReadOnlyList<Bake> Bakes)
 {
+    /// <summary>The name of the folder or file.</summary>
+    public string Name => Reading.Name;
+
+    /// <summary>Rows of bakes read, headers left out; always <c>Bakes.Count + SetAside</c>.</summary>
+    public int Rows => Reading.Rows;
+
     /// <summary>Rows of bakes that no bake came of; each has a notice of gravity <see cref="Gravity.Refused"/>.</summary>
-    public int SetAside => Rows - Bakes.Count;
+    public int SetAside => Reading.SetAside;
+
+    /// <summary>The remarks, in the order of the files and their lines.</summary>
+    public IReadOnlyList<Notice> Notices => Reading.Notices;
 
     /// <summary>The files of the journal: those of bakes in the order of their names, then the others.</summary>
     public IReadOnlyList<JournalFile> Files { get; init; } = [];
@@ -28,13 +35,13 @@ public sealed record Journal(string Name, int Rows, IReadOnlyList<Bake> Bakes, I
     public IReadOnlyList<RiseReading> RiseReadings { get; init; } = [];
 
     /// <summary>The readings of <c>probe.csv</c>.</summary>
-    public IReadOnlyList<ProbeReading> ProbeReadings { get; init; } = [];
+    public IReadOnlyList<TemperatureReading> TemperatureReadings { get; init; } = [];
 
     /// <summary>The cups of <c>cups.csv</c>.</summary>
     public IReadOnlyList<WeighedCup> Cups { get; init; } = [];
 
     /// <summary>The lines of <c>formulas.csv</c>.</summary>
-    public IReadOnlyList<FormulaLine> FormulaLines { get; init; } = [];
+    public IReadOnlyList<FormulaIngredient> FormulaIngredients { get; init; } = [];
 
     /// <summary>The months that have bakes in them, as 2026-10, in order.</summary>
     public IReadOnlyList<string> Months => [.. Bakes.Select(MonthOf).Distinct().Order(StringComparer.Ordinal)];

@@ -10,27 +10,25 @@ internal static class JournalReader
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var rows = new List<RowValues>();
-        var stream = BakeStream.Read(path, keepsTexts: true, zone, row => rows.Add(row.Copy()));
+        var stream = BakeStream.Read(path, keepsTexts: true, row => rows.Add(row.Copy()), zone: zone);
         var side = Directory.Exists(path)
-            ? SideFiles.Read(path, rows.Select(row => row.Of(C.Id)!).ToHashSet(StringComparer.Ordinal), stream.Notices)
+            ? SideFiles.Read(path, rows.Select(row => row.Of(C.Id)!).ToHashSet(StringComparer.Ordinal), stream.Log)
             : SideFiles.None;
-        LoafMeans.Fill(rows, side.Loaves, stream.Notices);
+        LoafMeans.Fill(rows, side.Loaves, stream.Log);
         IReadOnlyList<JournalFile> files = [.. stream.Files, .. side.Files];
-        return new Journal(NameOf(path), stream.Rows, [.. rows.Select(row => new Bake(row))], InOrder(stream.Notices.Notices, files))
+        var reading = stream.Reading;
+        return new Journal(reading with { Notices = InOrder(reading.Notices, files) }, [.. rows.Select(row => new Bake(row))])
         {
             Loaves = side.Loaves,
             Attributes = side.Attributes,
             Scores = side.Scores,
             RiseReadings = side.RiseReadings,
-            ProbeReadings = side.ProbeReadings,
+            TemperatureReadings = side.TemperatureReadings,
             Cups = side.Cups,
-            FormulaLines = side.FormulaLines,
+            FormulaIngredients = side.FormulaIngredients,
             Files = files,
         };
     }
-
-    /// <summary>What a journal at this path is called.</summary>
-    public static string NameOf(string path) => Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
 
     // Some remarks on bakes can be made only when the loaves are read.
     private static IReadOnlyList<Notice> InOrder(IReadOnlyList<Notice> notices, IReadOnlyList<JournalFile> files)

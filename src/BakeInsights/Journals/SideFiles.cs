@@ -6,9 +6,9 @@ internal sealed record SideFiles(
     IReadOnlyList<ScoredAttribute> Attributes,
     IReadOnlyList<Score> Scores,
     IReadOnlyList<RiseReading> RiseReadings,
-    IReadOnlyList<ProbeReading> ProbeReadings,
+    IReadOnlyList<TemperatureReading> TemperatureReadings,
     IReadOnlyList<WeighedCup> Cups,
-    IReadOnlyList<FormulaLine> FormulaLines,
+    IReadOnlyList<FormulaIngredient> FormulaIngredients,
     IReadOnlyList<JournalFile> Files)
 {
     /// <summary>Nothing: a journal of one file.</summary>
@@ -26,9 +26,9 @@ internal sealed record SideFiles(
             attributes,
             reader.Read(JournalFileKind.Scores, ScoreColumns.Layout, Score.From, row => ScoreObjection(row, scales)),
             reader.Read(JournalFileKind.Rise, RiseColumns.Layout, RiseReading.From, RiseObjection),
-            reader.Read(JournalFileKind.Probe, ProbeColumns.Layout, ProbeReading.From),
+            reader.Read(JournalFileKind.Probe, ProbeColumns.Layout, TemperatureReading.From),
             reader.Read(JournalFileKind.Cups, CupColumns.Layout, WeighedCup.From),
-            reader.Read(JournalFileKind.Formulas, FormulaColumns.Layout, FormulaLine.From, FormulaObjection),
+            reader.Read(JournalFileKind.Formulas, FormulaColumns.Layout, FormulaIngredient.From, FormulaObjection),
             reader.Files);
     }
 

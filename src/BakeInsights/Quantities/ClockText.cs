@@ -71,6 +71,8 @@ internal static class ClockText
         // Counted in seconds: rounding the minutes alone would make 9:60 of 9:59:45.
         var (hour, rest) = Math.DivRem((int)Math.Round(minutes * SecondsInMinute), SecondsInHour);
         var (minute, second) = Math.DivRem(rest, SecondsInMinute);
-        return second == 0 ? $"{hour:00}:{minute:00}" : $"{hour:00}:{minute:00}:{second:00}";
+        return second == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute:00}")
+            : string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute:00}:{second:00}");
     }
 }

@@ -40,6 +40,15 @@ public class ChartHtmlTests
     }
 
     [Fact]
+    public void Margins_are_narrow_unless_the_chart_sets_its_own()
+    {
+        Assert.True((int)Figure(ChartHtml.Fragment(Points("a")))["layout"]!["margin"]!["r"]! < 80);
+        var margin = Plotly.NET.LayoutObjects.Margin.init<int, int, int, int, int, bool>(Left: 200, Right: null, Top: null, Bottom: null, Pad: null, Autoexpand: null);
+        var own = Plotly.NET.Chart.withMargin(margin).Invoke(Points("a"));
+        Assert.Equal(200, (int?)Figure(ChartHtml.Fragment(own))["layout"]!["margin"]!["l"]);
+    }
+
+    [Fact]
     public void A_reader_of_plain_text_gets_the_title()
     {
         var titled = Plotly.NET.Chart.withTitle("Rise &amp; <b>shine</b>", null).Invoke(Points("a"));

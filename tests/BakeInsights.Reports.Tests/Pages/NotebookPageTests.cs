@@ -113,9 +113,8 @@ public class NotebookPageTests
     [Fact]
     public void Text_in_columns_keeps_its_lines_and_sentences_wrap()
     {
-        var page = Page(new PageNotebook("t", [new PageCode("c", "c", [new PageText("a  1\nb  2"), new PageText("One sentence.")])]));
-        Assert.Contains("<pre class=\"columns\">a  1\nb  2</pre>", page, StringComparison.Ordinal);
-        Assert.Contains("<pre>One sentence.</pre>", page, StringComparison.Ordinal);
+        var page = Page(new PageNotebook("t", [new PageCode("c", "c", [new PageText("a  1\nb  2\n\nOne sentence.\n")])]));
+        Assert.Contains("<pre class=\"columns\">a  1\nb  2\n</pre><pre>One sentence.</pre>", page, StringComparison.Ordinal);
     }
 
     internal static PageNotebook Everything()

@@ -71,9 +71,7 @@ public class CanonicalCsvTests
         Assert.Equal((one.Id, one.BakedOn), (other.Id, other.BakedOn));
         Assert.All(BakeColumns.All.OfType<QuantityColumn>(), column => Assert.Equal(one[column], other[column]));
         Assert.All(BakeColumns.All.OfType<ChoiceColumn>(), column => Assert.Equal(one[column], other[column]));
-        Assert.All(
-            BakeColumns.All.OfType<TextColumn>(),
-            column => Assert.Equal(one[column], other[column]));
+        Assert.All(BakeColumns.All.OfType<TextColumn>(), column => Assert.Equal(one[column], other[column]));
         Assert.Equal(one.OwnColumns, other.OwnColumns);
     }
 }

@@ -39,7 +39,7 @@ public class CultureTests
     public void Cultures_are_what_they_are_taken_for()
     {
         Assert.Equal("1,5", InCulture.Run("de-DE", () => $"{1.5}"));
-        Assert.Equal("İ", InCulture.Run("tr-TR", () => string.Create(null, $"{"i"}").ToUpper(null)));
+        Assert.Equal("İ", InCulture.Run("tr-TR", () => "i".ToUpper()));
         Assert.NotEqual("2026", InCulture.Run("ar-SA", () => $"{new DateOnly(2026, 10, 1):yyyy}"));
     }
 

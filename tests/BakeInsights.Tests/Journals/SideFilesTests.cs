@@ -40,12 +40,12 @@ public class SideFilesTests
         Assert.Equal(("a", "1", "J1", "crumb", 7), (score.BakeId, score.Loaf, score.Judge, score.Attribute, score.Value));
         var rise = Assert.Single(journal.RiseReadings);
         Assert.Equal(("a", RiseStage.Rise, 75, 60, null, 25), (rise.BakeId, rise.Stage, rise.Minutes, rise.HeightMm, rise.VolumeMl, rise.DoughTempC));
-        var probe = Assert.Single(journal.ProbeReadings);
+        var probe = Assert.Single(journal.TemperatureReadings);
         Assert.Equal(("b", 10, "crumb", 93.5), (probe.BakeId, probe.Minutes, probe.Place, probe.TempC));
         Assert.Equal(2, journal.Cups.Count);
         var cup = journal.Cups[0];
         Assert.Equal(("M1", "flour", FlourMeasure.Scooped, "red", 141), (cup.Measurer, cup.Ingredient, cup.Method, cup.Cup, cup.MassG));
-        Assert.Equal([(65, null), (null, 28.3495)], journal.FormulaLines.Select(line => (line.Percent, Rounded(line.AmountG))));
+        Assert.Equal([(65, null), (null, 28.3495)], journal.FormulaIngredients.Select(line => (line.Percent, Rounded(line.AmountG))));
     }
 
     [Fact]
@@ -89,7 +89,7 @@ public class SideFilesTests
         Assert.Equal(
             (0, 0, 0, 0, 0, 0, 0, 1),
             (journal.Loaves.Count, journal.Attributes.Count, journal.Scores.Count, journal.RiseReadings.Count,
-                journal.ProbeReadings.Count, journal.Cups.Count, journal.FormulaLines.Count, journal.Files.Count));
+                journal.TemperatureReadings.Count, journal.Cups.Count, journal.FormulaIngredients.Count, journal.Files.Count));
     }
 
     [Fact]

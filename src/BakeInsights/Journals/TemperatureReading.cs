@@ -10,7 +10,7 @@ namespace BakeInsights;
 /// <param name="TempC">The temperature in °C.</param>
 /// <param name="Origin">Where it was written down.</param>
 /// <param name="OwnColumns">Cells of columns that the toolkit does not know, by the header's name for them.</param>
-public sealed record ProbeReading(
+public sealed record TemperatureReading(
     string BakeId,
     double Minutes,
     string? Place,
@@ -18,7 +18,7 @@ public sealed record ProbeReading(
     SourceLine Origin,
     ImmutableSortedDictionary<string, string> OwnColumns)
 {
-    internal static ProbeReading From(RowValues row) => new(
+    internal static TemperatureReading From(RowValues row) => new(
         row.Of(C.BakeId)!,
         row.Of(C.Minutes)!.Value,
         row.Of(C.Place),

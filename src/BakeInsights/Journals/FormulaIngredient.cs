@@ -10,7 +10,7 @@ namespace BakeInsights;
 /// <param name="AmountG">Its weight in g.</param>
 /// <param name="Origin">Where it was written down.</param>
 /// <param name="OwnColumns">Cells of columns that the toolkit does not know, by the header's name for them.</param>
-public sealed record FormulaLine(
+public sealed record FormulaIngredient(
     string Formula,
     string Ingredient,
     double? Percent,
@@ -18,7 +18,7 @@ public sealed record FormulaLine(
     SourceLine Origin,
     ImmutableSortedDictionary<string, string> OwnColumns)
 {
-    internal static FormulaLine From(RowValues row) => new(
+    internal static FormulaIngredient From(RowValues row) => new(
         row.Of(C.Formula)!,
         row.Of(C.Ingredient)!,
         row.Of(C.Percent),
