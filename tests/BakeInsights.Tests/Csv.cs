@@ -13,12 +13,24 @@ internal static class Csv
     public static Journal ReadText(string text) => ReadBytes(Encoding.UTF8.GetBytes(text));
 
     /// <summary>Reads bytes as <c>bakes.csv</c>.</summary>
-    public static Journal ReadBytes(byte[] bytes)
+    public static Journal ReadBytes(byte[] bytes, TimeZoneInfo? zone = null)
     {
         using var folder = new TemporaryFolder();
         var path = folder.File("bakes.csv");
         File.WriteAllBytes(path, bytes);
-        return Journal.Read(path);
+        return Journal.Read(path, zone);
+    }
+
+    /// <summary>Reads a folder of files, each its name and its lines.</summary>
+    public static Journal ReadFolder(IEnumerable<(string Name, string[] Lines)> files, TimeZoneInfo? zone = null)
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var (name, lines) in files)
+        {
+            folder.Write(name, string.Join('\n', lines) + "\n");
+        }
+
+        return Journal.Read(folder.Path, zone);
     }
 
     /// <summary>The bake of a header and one row.</summary>

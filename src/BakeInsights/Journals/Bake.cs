@@ -9,7 +9,7 @@ public sealed class Bake
     internal Bake(RowValues row) => Row = row;
 
     /// <summary>Where the bake was written down.</summary>
-    public SourceLine Origin => new(Row.File, Row.Line);
+    public SourceLine Origin => Row.Origin;
 
     /// <summary>The bake's name, once in a journal.</summary>
     public string Id => this[BakeColumns.Id]!;
@@ -18,42 +18,32 @@ public sealed class Bake
     public DateOnly BakedOn => Row.Day;
 
     /// <summary>Cells of columns that the toolkit does not know, by the header's name for them.</summary>
-    public ImmutableSortedDictionary<string, string> OwnColumns =>
-        Row.OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<string, string> OwnColumns => Row.OwnCells();
 
     /// <summary>How the flour was measured.</summary>
-    public FlourMeasure? FlourMeasure => (FlourMeasure?)ChoiceIndex(BakeColumns.FlourMeasure);
+    public FlourMeasure? FlourMeasure => (FlourMeasure?)Row.Of(BakeColumns.FlourMeasure);
 
     /// <summary>The kind of yeast; null when it was not logged.</summary>
-    public YeastKind? YeastKind => (YeastKind?)ChoiceIndex(BakeColumns.YeastKind);
+    public YeastKind? YeastKind => (YeastKind?)Row.Of(BakeColumns.YeastKind);
 
     /// <summary>How the first rise ended.</summary>
-    public RiseOutcome? RiseOutcome => (RiseOutcome?)ChoiceIndex(BakeColumns.RiseOutcome);
+    public RiseOutcome? RiseOutcome => (RiseOutcome?)Row.Of(BakeColumns.RiseOutcome);
 
     /// <summary>What a dent in the dough did.</summary>
-    public PressTest? PressTest => (PressTest?)ChoiceIndex(BakeColumns.PressTest);
+    public PressTest? PressTest => (PressTest?)Row.Of(BakeColumns.PressTest);
 
     /// <summary>Whether the flour was measured by the cup, in whatever way.</summary>
     public bool FlourByCup => FlourMeasure is not (null or BakeInsights.FlourMeasure.Weighed);
 
     /// <summary>A quantity in its canonical unit, or null.</summary>
-    public double? this[QuantityColumn column]
-    {
-        get
-        {
-            var value = Row.Quantities[column.Index];
-            return double.IsNaN(value) ? null : value;
-        }
-    }
+    public double? this[QuantityColumn column] => Row.Of(column);
 
     /// <summary>A word of a choice column, or null.</summary>
-    public string? this[ChoiceColumn column] => ChoiceIndex(column) is { } index ? column.Values[index] : null;
+    public string? this[ChoiceColumn column] => Row.Of(column) is { } index ? column.Values[index] : null;
 
     /// <summary>A text, or null.</summary>
-    public string? this[TextColumn column] => Row.Texts[column.Index];
+    public string? this[TextColumn column] => Row.Of(column);
 
     /// <summary>The row that the bake is; nobody changes it any more.</summary>
     internal RowValues Row { get; }
-
-    private int? ChoiceIndex(ChoiceColumn column) => Row.Choices[column.Index] is var index && index >= 0 ? index : null;
 }

@@ -10,14 +10,17 @@ internal sealed class BakeStream
     private readonly BakeIds _ids = new();
     private readonly CupWeights _cups = new();
     private readonly NoticeLog _notices = new();
+    private readonly List<JournalFile> _files = [];
+    private readonly ClockSpans _spans;
     private readonly string _name;
     private readonly bool _keepsTexts;
     private readonly int _named;
     private int _rows;
     private int _kept;
 
-    private BakeStream(string path, bool keepsTexts, int named)
+    private BakeStream(string path, bool keepsTexts, int named, TimeZoneInfo? zone)
     {
+        _spans = new ClockSpans(zone);
         _named = named;
         _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
         _keepsTexts = keepsTexts;
@@ -26,14 +29,22 @@ internal sealed class BakeStream
     /// <summary>What came of the reading.</summary>
     public JournalReading Reading => new(_name, _rows, _kept, _notices.Notices, _notices.Counts);
 
+    /// <summary>Takes further remarks on the journal.</summary>
+    public NoticeLog Log => _notices;
+
+    /// <summary>The files of bakes, in the order in which they were read.</summary>
+    public IReadOnlyList<JournalFile> Files => _files;
+
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
     /// <param name="keepsTexts">Whether the bakes need their texts.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
     /// <param name="named">How many of the first bakes need their names all the same.</param>
-    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take, int named = int.MaxValue)
+    /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
+    public static BakeStream Read(
+        string path, bool keepsTexts, Action<RowValues> take, int named = int.MaxValue, TimeZoneInfo? zone = null)
     {
-        var stream = new BakeStream(path, keepsTexts, named);
+        var stream = new BakeStream(path, keepsTexts, named, zone);
         foreach (var file in JournalFiles.Find(path))
         {
             stream.ReadFile(file, take);
@@ -45,21 +56,24 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
-        var rows = new RowReader(table.Bindings, new CellReader(), _keepsTexts);
+        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions), _keepsTexts);
+        var days = new DayReader(table.Conventions);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
+        var before = _kept;
         _row.File = table.Name;
         while (table.Next())
         {
             _row.Clear();
             _row.Line = table.Line;
-            if (!ReadDay(table, day) || !ReadId(table, id))
+            if (!ReadDay(table, day, days) || !ReadId(table, id))
             {
                 continue;
             }
 
             rows.Read(table.Csv, _row, _cups, _notices);
+            _spans.Fill(_row, _notices);
             if (_kept < _named)
             {
                 _row.Texts[BakeColumns.Id.Index] ??= NameOf(table, id);
@@ -74,6 +88,7 @@ internal sealed class BakeStream
             take(_row);
         }
 
+        _files.Add(new JournalFile(table.Name, JournalFileKind.Bakes, table.Rows, _kept - before));
         _rows += table.Rows;
     }
 
@@ -85,7 +100,7 @@ internal sealed class BakeStream
             ? bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Yeast)
             : null;
 
-    private bool ReadDay(CsvTable table, ColumnBinding binding)
+    private bool ReadDay(CsvTable table, ColumnBinding binding, DayReader days)
     {
         var bytes = RowReader.Bytes(table.Csv, binding);
         if (DayText.TryIso(bytes, out var day))
@@ -97,11 +112,12 @@ internal sealed class BakeStream
         var text = RowReader.Text(table.Csv, binding);
         if (text.Length > 0)
         {
-            _notices.Add(Notices.DateUnread(Here, text));
+            return days.Read(binding, text, _row, _notices);
         }
-        else if (table.Csv.Current.ToArray() is var cells && cells.All(string.IsNullOrWhiteSpace))
+
+        if (table.Csv.Current.ToArray().All(string.IsNullOrWhiteSpace))
         {
-            _notices.Add(Notices.RowEmpty(Here, string.Join(',', cells)));
+            _notices.Add(Notices.RowEmpty(Here, table.RowText));
         }
         else
         {

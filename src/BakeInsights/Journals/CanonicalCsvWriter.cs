@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsvHelper;
 
 namespace BakeInsights;
@@ -6,9 +5,6 @@ namespace BakeInsights;
 /// <summary>Writes rows of bakes as CSV in canonical columns and units, one at a time.</summary>
 internal sealed class CanonicalCsvWriter : IDisposable
 {
-    private const int SecondsInMinute = 60;
-    private const int SecondsInHour = 3_600;
-
     private readonly CsvWriter _csv;
     private readonly JournalColumn[] _known;
     private readonly string[] _own;
@@ -49,7 +45,7 @@ internal sealed class CanonicalCsvWriter : IDisposable
                 _csv.WriteField("");
                 break;
             case QuantityColumn { Dimension: Dimension.TimeOfDay } time:
-                _csv.WriteField(TimeOfDay(row.Quantities[time.Index]));
+                _csv.WriteField(ClockText.Of(row.Quantities[time.Index]));
                 break;
             case QuantityColumn quantity:
                 _csv.WriteField(row.Quantities[quantity.Index]);
@@ -66,15 +62,5 @@ internal sealed class CanonicalCsvWriter : IDisposable
             default:
                 throw new InvalidOperationException($"{column} is a kind of column that can't be written.");
         }
-    }
-
-    // Counted in seconds: rounding the minutes alone would make 9:60 of 9:59:45.
-    private static string TimeOfDay(double minutes)
-    {
-        var (hour, rest) = Math.DivRem((int)Math.Round(minutes * SecondsInMinute), SecondsInHour);
-        var (minute, second) = Math.DivRem(rest, SecondsInMinute);
-        return second == 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute:00}")
-            : string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute:00}:{second:00}");
     }
 }

@@ -1,11 +1,16 @@
-using System.Globalization;
-
 namespace BakeInsights;
 
 /// <summary>Reads the text of a cell that is not a plain number in its column's unit, or not a word as the column has it.</summary>
 internal sealed class CellReader
 {
-    private static readonly string[] TimeFormats = ["H:mm", "HH:mm", "H:mm:ss", "HH:mm:ss"];
+    private readonly FileConventions _conventions;
+    private bool? _isPointDecimal;
+
+    /// <summary>Makes a reader of the cells of one file.</summary>
+    public CellReader(FileConventions conventions) => _conventions = conventions;
+
+    /// <summary>Whether the file lets a number such as 1.250 be read as it stands, one and a quarter.</summary>
+    public bool IsPointDecimal => _isPointDecimal ??= _conventions.IsPointDecimal;
 
     /// <summary>The value in the column's canonical unit, or null with a remark.</summary>
     public double? Quantity(ColumnBinding binding, string text, RowValues row, CupWeights cups, NoticeLog notices)
@@ -38,16 +43,16 @@ internal sealed class CellReader
 
     private static double? TimeOfDay(ColumnBinding binding, string text, SourceLine at, NoticeLog notices)
     {
-        if (TimeOnly.TryParseExact(text, TimeFormats, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
+        if (ClockText.TryTimeOfDay(text, out var minutes))
         {
-            return time.ToTimeSpan().TotalMinutes;
+            return minutes;
         }
 
         notices.Add(Notices.TimeUnread(at, binding.Header, text));
         return null;
     }
 
-    private static double? Quantity(
+    private double? Quantity(
         QuantityColumn column,
         ColumnBinding binding,
         string text,
@@ -56,9 +61,8 @@ internal sealed class CellReader
         CupWeights cups,
         NoticeLog notices)
     {
-        if (!QuantityText.TryParse(text, out var quantity))
+        if (!TryParse(text, binding, at, notices, out var quantity))
         {
-            notices.Add(Notices.NumberUnread(at, binding.Header, text));
             return null;
         }
 
@@ -92,5 +96,26 @@ internal sealed class CellReader
 
         notices.Add(Notices.CupUnknown(at, binding.Header, text));
         return null;
+    }
+
+    private bool TryParse(string text, ColumnBinding binding, SourceLine at, NoticeLog notices, out QuantityText quantity)
+    {
+        if (text.Contains(',', StringComparison.Ordinal))
+        {
+            _conventions.Report(at, notices);
+        }
+
+        // Most texts can be read in one way only; the file as a whole is asked about the others.
+        if (QuantityText.TryParse(text, DecimalMark.Both, out quantity)
+            || (text.AsSpan().IndexOfAny(',', '.') >= 0 && QuantityText.TryParse(text, _conventions.DecimalMark, out quantity)))
+        {
+            return true;
+        }
+
+        notices.Add(
+            QuantityText.TryParse(text, DecimalMark.Comma, out var comma) && QuantityText.TryParse(text, DecimalMark.Point, out var point)
+                ? Notices.NumberEither(at, binding.Header, text, comma.Value, point.Value)
+                : Notices.NumberUnread(at, binding.Header, text));
+        return false;
     }
 }

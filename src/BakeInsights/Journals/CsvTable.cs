@@ -5,33 +5,27 @@ namespace BakeInsights;
 /// <summary>One CSV file of a journal, opened, its header understood, to be read row by row.</summary>
 internal sealed class CsvTable : IDisposable
 {
-    // A line longer than this is no row of a journal, and reading on would fill the memory.
-    private const int LongestLineBytes = 1 << 20;
-
-    private static readonly char[] OtherSeparators = [';', '\t', '|'];
-
     private readonly string _path;
     private readonly NoticeLog _notices;
     private CsvMalformedRecord? _malformed;
 
-    private CsvTable(string path, NoticeLog notices)
+    private CsvTable(string path, FileForm form, NoticeLog notices)
     {
         _path = path;
         _notices = notices;
+        Form = form;
         Name = Path.GetFileName(path);
-        Csv = CsvReader.FromFile(path, new CsvReaderOptions
-        {
-            Separator = ',',
-            DetectSeparatorHint = false,
-            AllowLineBreaksInQuotes = false,
-            TrackLineNumbers = true,
-            MaxRecordSize = LongestLineBytes,
-            OnMalformedRecord = record => _malformed = record,
-        });
+        Csv = CsvReader.FromFile(path, form.Options(record => _malformed = record));
     }
 
     /// <summary>The file's name, without its folder.</summary>
     public string Name { get; }
+
+    /// <summary>How the file is written.</summary>
+    public FileForm Form { get; }
+
+    /// <summary>What the file as a whole says of its numbers and days.</summary>
+    public FileConventions Conventions => field ??= new FileConventions(this);
 
     /// <summary>The cells of the current row.</summary>
     public CsvReader Csv { get; }
@@ -42,6 +36,9 @@ internal sealed class CsvTable : IDisposable
     /// <summary>Rows so far, the header not among them.</summary>
     public int Rows { get; private set; }
 
+    /// <summary>The current row's cells as one text.</summary>
+    public string RowText => string.Join(Form.Separator, Csv.Current.ToArray());
+
     /// <summary>The current row's line.</summary>
     public long Line => Csv.LineNumber;
 
@@ -49,13 +46,17 @@ internal sealed class CsvTable : IDisposable
     /// <exception cref="JournalFileException">The file can't be read as such a table.</exception>
     public static CsvTable Open(string path, TableLayout layout, NoticeLog notices)
     {
-        JournalFiles.RequireText(path);
-        var table = new CsvTable(path, notices);
+        var table = AtFirstRow(path, FileForm.Find(path, layout), notices);
         try
         {
-            table.Guarded(table.Csv.ReadHeader);
             table.RequireHeader(layout);
-            table.Bindings = HeaderReader.Read(table.Csv.Headers, layout, new SourceLine(table.Name, table.Line), notices);
+            var at = new SourceLine(table.Name, table.Line);
+            table.Bindings = HeaderReader.Read(table.Csv.Headers, layout, at, notices);
+            if (!table.Form.IsPlain)
+            {
+                table.Conventions.Report(at, notices);
+            }
+
             return table;
         }
         catch
@@ -65,19 +66,37 @@ internal sealed class CsvTable : IDisposable
         }
     }
 
+    /// <summary>The same table again from its first row; remarks on the rows are dropped.</summary>
+    public CsvTable FromStart()
+    {
+        var again = AtFirstRow(_path, Form, new NoticeLog());
+        again.Bindings = Bindings;
+        return again;
+    }
+
     /// <summary>Goes to the next row that can be taken apart into cells; one that can't leaves a notice.</summary>
+    /// <exception cref="JournalFileException">The file can't be read any further, or became shorter meanwhile.</exception>
     public bool Next()
     {
-        while (Guarded(Csv.Read))
+        try
         {
-            Rows++;
-            if (IsWhole())
+            while (Csv.Read())
             {
-                return true;
+                Rows++;
+                if (IsWhole())
+                {
+                    return true;
+                }
             }
         }
+        catch (Exception failure) when (JournalFiles.Explain(_path, failure) is { } explained)
+        {
+            throw explained;
+        }
 
-        return false;
+        return new FileInfo(_path) is { Exists: true } file && file.Length < Form.Bytes
+            ? throw JournalFiles.Shortened(_path)
+            : false;
     }
 
     /// <inheritdoc/>
@@ -101,49 +120,38 @@ internal sealed class CsvTable : IDisposable
         if (Csv.FieldCount > Csv.Headers.Count)
         {
             var beyond = Csv.Current.ToArray()[Csv.Headers.Count..];
-            _notices.Add(Notices.CellsTooMany(new SourceLine(Name, Line), string.Join(',', beyond), Csv.FieldCount, Csv.Headers.Count));
+            _notices.Add(Notices.CellsTooMany(new SourceLine(Name, Line), string.Join(Form.Separator, beyond), Csv.FieldCount, Csv.Headers.Count));
         }
 
         return true;
     }
 
-    private TResult Guarded<TResult>(Func<TResult> read)
+    private static CsvTable AtFirstRow(string path, FileForm form, NoticeLog notices)
     {
+        CsvTable? table = null;
         try
         {
-            return read();
+            table = new CsvTable(path, form, notices);
+            table.Csv.ReadHeader();
+            if (form.HasSeparatorLine && table.Csv.Read())
+            {
+                table.Csv.ReadHeader();
+            }
+
+            return table;
         }
-        catch (CsvFormatException failure)
+        catch (Exception failure)
         {
-            throw new JournalFileException(
-                _path, $"A line is longer than {LongestLineBytes / 1024} KiB.", "See that this is a journal of bakes.", failure);
+            table?.Dispose();
+            throw JournalFiles.Explain(path, failure) ?? failure;
         }
     }
-
-    private void Guarded(Action read) => Guarded(() =>
-    {
-        read();
-        return true;
-    });
 
     private void RequireHeader(TableLayout layout)
     {
-        if (layout.Required.All(column => HeaderReader.Names(Csv.Headers, layout, column)))
+        if (layout.Required.FirstOrDefault(column => !HeaderReader.Names(Csv.Headers, layout, column)) is { } missing)
         {
-            return;
+            throw JournalFiles.WithoutHeader(_path, layout, missing);
         }
-
-        if (Csv.Headers is [var only] && only.IndexOfAny(OtherSeparators) is var at && at >= 0)
-        {
-            var separator = only[at] == '\t' ? "a tab" : $"'{only[at]}'";
-            throw new JournalFileException(
-                _path, $"The cells are separated by {separator}, not by a comma.", "Save the table as CSV with commas.");
-        }
-
-        var missing = layout.Required.First(column => !HeaderReader.Names(Csv.Headers, layout, column));
-        throw new JournalFileException(
-            _path,
-            $"The first line has no column {missing}, so it is not the header of a table of {layout.Name}.",
-            "Start the file with a line of column names; 'bakeinsights new' writes one to copy.");
     }
 }

@@ -22,7 +22,7 @@ internal static class DayText
         return TryMake(year, month, dayOfMonth, out day);
     }
 
-    private static bool TryMake(int year, int month, int dayOfMonth, out DateOnly day)
+    internal static bool TryMake(int year, int month, int dayOfMonth, out DateOnly day)
     {
         var isDay = year >= 1 && month is >= 1 and <= 12 && dayOfMonth >= 1 && dayOfMonth <= DateTime.DaysInMonth(year, month);
         day = isDay ? new DateOnly(year, month, dayOfMonth) : default;

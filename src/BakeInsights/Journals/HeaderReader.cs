@@ -36,6 +36,10 @@ internal static class HeaderReader
     public static bool Names(IReadOnlyList<string> headers, TableLayout layout, JournalColumn column) =>
         headers.Any(header => Bind(0, header.Trim(), layout).Column == column);
 
+    /// <summary>How many names of a header are known columns.</summary>
+    public static int Known(IReadOnlyList<string> headers, TableLayout layout) =>
+        headers.Count(header => Bind(0, header.Trim(), layout).Column is not null);
+
     private static void RemarkOnCups(ColumnBinding binding, SourceLine at, NoticeLog notices)
     {
         if (binding.Column is not QuantityColumn { Dimension: Dimension.Mass } column
@@ -94,6 +98,7 @@ internal static class HeaderReader
         var ending = header[column.Stem.Length..];
         if (ending.Length == 0)
         {
+            unit = column.BareUnit;
             return true;
         }
 

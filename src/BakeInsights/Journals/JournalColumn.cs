@@ -22,9 +22,11 @@ public abstract class JournalColumn
 /// <summary>A column of numbers.</summary>
 public sealed class QuantityColumn : JournalColumn
 {
-    internal QuantityColumn(int index, string stem, Dimension dimension, string meaning, double low, double high)
-        : base(NameOf(stem, dimension), meaning)
+    internal QuantityColumn(
+        int index, string stem, Dimension dimension, string meaning, double low, double high, bool isNamedForUnit = false)
+        : base(isNamedForUnit ? stem : NameOf(stem, dimension), meaning)
     {
+        BareUnit = isNamedForUnit ? MeasureUnits.Canonical(dimension) : null;
         Index = index;
         Stem = stem;
         Dimension = dimension;
@@ -45,6 +47,9 @@ public sealed class QuantityColumn : JournalColumn
     public double High { get; }
 
     internal int Index { get; }
+
+    /// <summary>The unit of cells when the header has the stem alone; null when the header has to name one.</summary>
+    internal MeasureUnit? BareUnit { get; }
 
     /// <summary>Whether cells may be in this unit: one of the column's dimension, or a cup or spoon of an ingredient.</summary>
     internal bool CanBeIn(MeasureUnit unit) =>

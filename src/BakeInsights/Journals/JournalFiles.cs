@@ -1,12 +1,11 @@
+using CsvHelper;
+
 namespace BakeInsights;
 
-/// <summary>Finds the files of bakes that a path stands for, and refuses those that are no table of text.</summary>
+/// <summary>Finds the files that a path stands for, and says in words why one can't be read.</summary>
 internal static class JournalFiles
 {
     private const string Pattern = "bakes*.csv";
-    private const int ProbeBytes = 8_192;
-
-    private static readonly byte[] ZipSignature = "PK\u0003\u0004"u8.ToArray();
 
     /// <summary>The one file, or a folder's files of bakes in the order of their names.</summary>
     public static IReadOnlyList<string> Find(string path)
@@ -22,7 +21,7 @@ internal static class JournalFiles
                 path, "There is no such file or folder.", "Check the spelling, or start a journal with 'bakeinsights new'.");
         }
 
-        var files = Directory.GetFiles(path, Pattern);
+        var files = Listed(path);
         Array.Sort(files, StringComparer.Ordinal);
         return files.Length > 0
             ? files
@@ -30,31 +29,8 @@ internal static class JournalFiles
                 path, $"The folder has no {Pattern} in it.", "Name the folder of a journal, or one CSV file of bakes.");
     }
 
-    /// <summary>Refuses an empty file, and one that holds something other than text.</summary>
-    public static void RequireText(string file)
-    {
-        Span<byte> probe = stackalloc byte[ProbeBytes];
-        using var stream = Open(file);
-        probe = probe[..stream.ReadAtLeast(probe, ProbeBytes, throwOnEndOfStream: false)];
-        if (probe.IsEmpty)
-        {
-            throw new JournalFileException(file, "The file is empty.", "It needs a header line and a line for each bake.");
-        }
-
-        if (probe.StartsWith(ZipSignature))
-        {
-            throw new JournalFileException(
-                file, "This is a workbook or an archive, not a CSV file.", "Save the sheet as CSV (UTF-8) and read that.");
-        }
-
-        if (probe.Contains((byte)0))
-        {
-            throw new JournalFileException(
-                file, "The file holds bytes that are not text in UTF-8.", "Save the table as CSV (UTF-8) and read that.");
-        }
-    }
-
-    private static FileStream Open(string file)
+    /// <summary>Opens a file to read it.</summary>
+    public static FileStream Open(string file)
     {
         try
         {
@@ -62,8 +38,46 @@ internal static class JournalFiles
         }
         catch (Exception failure) when (failure is UnauthorizedAccessException or IOException)
         {
-            throw new JournalFileException(
-                file, "The file can't be opened.", "See that it may be read and that no program holds it.", failure);
+            throw NotOpened(file, failure);
         }
     }
+
+    /// <summary>What to tell of a failure while a file is read; null where it is told already, or is an error of the program.</summary>
+    public static JournalFileException? Explain(string file, Exception failure) => failure switch
+    {
+        JournalFileException => null,
+        CsvFormatException => new JournalFileException(
+            file, $"A line is longer than {FileForm.LongestLineBytes / 1024} KiB.", "See that this is a journal of bakes.", failure),
+        FileNotFoundException or DirectoryNotFoundException or UnauthorizedAccessException => NotOpened(file, failure),
+        IOException => new JournalFileException(
+            file, "The file could not be read to its end.", "See that its disk is there and whole, and read it again.", failure),
+        _ => null,
+    };
+
+    /// <summary>What to tell of a file that lost bytes while it was read.</summary>
+    public static JournalFileException Shortened(string file) => new(
+        file, "The file became shorter while it was read.", "Let the program that writes it finish, and read it again.");
+
+    /// <summary>What to tell of a file whose first line lacks a column that every row needs.</summary>
+    public static JournalFileException WithoutHeader(string file, TableLayout layout, JournalColumn missing) => new(
+        file,
+        $"The first line has no column {missing}, so it is not the header of a table of {layout.Name}.",
+        layout == BakeColumns.Layout
+            ? "Start the file with a line of column names; 'bakeinsights new' writes one to copy."
+            : $"Start the file with a line of column names, {string.Join(", ", layout.Required)} among them.");
+
+    private static string[] Listed(string folder)
+    {
+        try
+        {
+            return Directory.GetFiles(folder, Pattern);
+        }
+        catch (Exception failure) when (failure is UnauthorizedAccessException or IOException)
+        {
+            throw new JournalFileException(folder, "The folder can't be opened.", "See that it may be read.", failure);
+        }
+    }
+
+    private static JournalFileException NotOpened(string file, Exception failure) => new(
+        file, "The file can't be opened.", "See that it is there, that it may be read, and that no program holds it.", failure);
 }

@@ -13,6 +13,40 @@ internal static class Notices
         at, BakeColumns.BakedOn.Name, "DATE_UNREAD", text, "This is not a day of the calendar.",
         "Write the day as year-month-day, such as 2026-10-31.");
 
+    public static Notice DateEither(SourceLine at, string column, string text, WrittenDay day) => Row(
+        at, column, "DATE_EITHER", text,
+        $"This is {Day(day.DayFirst)} or {Day(day.MonthFirst)}, and the other days of the file don't say which.",
+        $"Which is it? Write the day as year-month-day, such as {Day(day.DayFirst)}.");
+
+    public static Notice DateYearShort(SourceLine at, string column, string text) => Row(
+        at, column, "DATE_YEAR_SHORT", text, "The year has two digits, so it can't be told from day and month.",
+        "Write the day as year-month-day with all four digits of the year, such as 2026-10-31.");
+
+    public static Notice DateOrder(SourceLine at, string column, string text, DayOrder order) => new(
+        at.File, at.Line, column, "DATE_ORDER", Gravity.Noted, text,
+        $"The {(order == DayOrder.DayFirst ? "day" : "month")} is taken to come first, here and in the rows after it, as other days of the file show.",
+        "Nothing, if that is so; otherwise write the days as year-month-day.");
+
+    public static Notice FileForm(SourceLine at, FileForm form, DecimalMark mark)
+    {
+        var (separator, encoding) = (form.Separator == '\t' ? "a tab" : $"'{form.Separator}'", EncodingName(form));
+        string?[] parts =
+        [
+            form.Separator == ',' ? null : $"cells are separated by {separator}",
+            mark switch
+            {
+                DecimalMark.Comma => "numbers have a decimal comma",
+                DecimalMark.Both => "some numbers have a decimal comma and some a decimal point",
+                _ => null,
+            },
+            encoding is null ? null : $"the text is in {encoding}",
+        ];
+        var words = string.Join(", ", parts.OfType<string>());
+        return new(
+            at.File, at.Line, "", "FILE_FORM", Gravity.Noted, "", char.ToUpperInvariant(words[0]) + words[1..] + ".",
+            "Nothing, if that is so; otherwise save the table as CSV (UTF-8) with commas and decimal points.");
+    }
+
     public static Notice IdTwice(SourceLine at, string id, SourceLine first) => Row(
         at, BakeColumns.Id.Name, "BAKE_ID_TWICE", id,
         $"This bake_id is already that of {first.File}, line {Number(first.Line)}; the first stays.",
@@ -35,8 +69,13 @@ internal static class Notices
         "Put a cell that holds a comma in quotation marks.");
 
     public static Notice NumberUnread(SourceLine at, string column, string text) => Cell(
-        at, column, "NUMBER_UNREAD", text, "This is not a number with a decimal point, nor one with a unit behind it.",
+        at, column, "NUMBER_UNREAD", text, "This is not a number, nor one with a unit behind it.",
         "Write a number such as 24.5, with a unit behind it if it is not the column's.");
+
+    public static Notice NumberEither(SourceLine at, string column, string text, double comma, double point) => Cell(
+        at, column, "NUMBER_EITHER", text,
+        $"This is {Exact(Math.Max(comma, point))} or {Exact(Math.Min(comma, point))}, and the other numbers of the file don't say which.",
+        $"Which is it? Write it without a sign between the thousands, such as {Exact(Math.Max(comma, point))}.");
 
     public static Notice UnitMissing(SourceLine at, string column, string text, string example) => Cell(
         at, column, "UNIT_MISSING", text, "Neither the cell nor the column's name says the unit.",
@@ -56,7 +95,19 @@ internal static class Notices
     }
 
     public static Notice TimeUnread(SourceLine at, string column, string text) => Cell(
-        at, column, "TIME_UNREAD", text, "This is not a time of day.", "Write hours and minutes of a 24-hour clock, such as 19:40.");
+        at, column, "TIME_UNREAD", text, "This is not a time of day.", "Write hours and minutes, such as 19:40 or 7:40 pm.");
+
+    public static Notice SpanTaken(
+        SourceLine at, QuantityColumn span, QuantityColumn start, QuantityColumn end, string text, double minutes) => new(
+        at.File, at.Line, span.Name, "SPAN_TAKEN", Gravity.Noted, text,
+        $"{span} is empty; the {Number(minutes)} min from {start} to {end} were taken.",
+        $"Nothing, if both times belong together; otherwise write {span}.");
+
+    public static Notice ClockChanged(
+        SourceLine at, QuantityColumn span, QuantityColumn start, QuantityColumn end, string text) => new(
+        at.File, at.Line, span.Name, "CLOCK_CHANGED", Gravity.Doubted, text,
+        $"The clocks were changed that night, and {start} or {end} came twice or not at all; {span} stays empty.",
+        $"Write {span}.");
 
     public static Notice ChoiceUnknown(SourceLine at, ChoiceColumn column, string header, string text) => Cell(
         at, header, "CHOICE_UNKNOWN", text, "The column does not know this word.",
@@ -96,11 +147,66 @@ internal static class Notices
         "The kind of yeast is not written; its percentage is not worked out.",
         "Write fresh, active_dry or instant in yeast_kind.");
 
+    public static Notice FileUnread(string file, JournalFileException failure) => new(
+        file, 1, "", "FILE_UNREAD", Gravity.Unread, "", failure.Reason, failure.Remedy);
+
+    public static Notice CellNeeded(SourceLine at, string column, string text) => Row(
+        at, column, "CELL_NEEDED", text, "The row can't do without this cell.", "Write it, or delete the row.");
+
+    public static Notice BakeUnknown(SourceLine at, string id) => Row(
+        at, BakeColumns.Id.Name, "BAKE_UNKNOWN", id, "No bake that was kept has this bake_id.",
+        "Correct the bake_id, or see why the bake was set aside.");
+
+    public static Notice RowTwice(SourceLine at, string text, IEnumerable<JournalColumn> key, long first) => Row(
+        at, "", "ROW_TWICE", text,
+        $"Line {Number(first)} already has this {string.Join(", ", key)}; the first stays.",
+        "Delete the copy, or correct what tells the rows apart.");
+
+    public static Notice ScaleEmpty(SourceLine at, RowValues row) => Row(
+        at, AttributeColumns.High.Name, "SCALE_EMPTY", Exact(row.Of(AttributeColumns.High) ?? 0),
+        $"The highest score is not above the lowest, {Exact(row.Of(AttributeColumns.Low) ?? 0)}.",
+        "Write the lowest score in low and the highest in high.");
+
+    public static Notice ScoreOffScale(SourceLine at, double value, ScoredAttribute scale) => Row(
+        at, ScoreColumns.Value.Name, "SCORE_OFF_SCALE", Exact(value),
+        $"The scale of '{scale.Name}' goes from {Exact(scale.Low)} to {Exact(scale.High)}.",
+        "Correct the score, or the scale in attributes.csv.");
+
+    public static Notice ReadingEmpty(SourceLine at) => Row(
+        at, "", "READING_EMPTY", "", "The reading has neither a height, nor a volume, nor a temperature.",
+        "Write what was read, or delete the row.");
+
+    public static Notice AmountMissing(SourceLine at) => Row(
+        at, "", "AMOUNT_MISSING", "", "The ingredient has neither a percentage nor an amount.",
+        "Write one of them, or delete the row.");
+
+    public static Notice LoavesTaken(SourceLine at, IEnumerable<JournalColumn> columns, int loaves) => new(
+        at.File, at.Line, "", "LOAVES_TAKEN", Gravity.Noted, "",
+        $"Empty here and taken from the loaves of this bake in loaves.csv, {Number(loaves)} of them: {string.Join(", ", columns)}.",
+        "Nothing, if those are all its loaves.");
+
+    public static Notice LoafCountDiffers(SourceLine at, double own, int loaves) => new(
+        at.File, at.Line, BakeColumns.LoafCount.Name, "LOAF_COUNT_DIFFERS", Gravity.Doubted, Exact(own),
+        $"The number of this bake's loaves in loaves.csv is {Number(loaves)}.",
+        "Correct loaf_count, or write the other loaves in loaves.csv.");
+
     private static Notice Row(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Refused, text, message, remedy);
 
     private static Notice Cell(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Unread, text, message, remedy);
+
+    private static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
+
+    private static string? EncodingName(FileForm form) => form.Encoding?.CodePage switch
+    {
+        null => null,
+        1200 => "UTF-16 (low byte first)",
+        1201 => "UTF-16 (high byte first)",
+        _ => "Windows-1252",
+    };
+
+    private static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -11,6 +11,8 @@ namespace BakeInsights;
 /// </remarks>
 internal sealed class RowReader
 {
+    private const int DigitsInGroup = 3;
+
     private readonly CellReader _cells;
     private readonly ColumnBinding[] _quantities;
     private readonly (ColumnBinding Binding, byte[][] Words)[] _choices;
@@ -65,7 +67,8 @@ internal sealed class RowReader
             && Utf8Parser.TryParse(bytes, out double value, out var used)
             && used == bytes.Length
             && value >= column.Low
-            && value <= column.High)
+            && value <= column.High
+            && (!MayGroupThousands(bytes) || _cells.IsPointDecimal))
         {
             return value;
         }
@@ -73,6 +76,10 @@ internal sealed class RowReader
         var text = Text(csv, binding);
         return text.Length == 0 ? double.NaN : _cells.Quantity(binding, text, row, cups, notices) ?? double.NaN;
     }
+
+    // "1.250" is a thousand in a file whose decimal mark is the comma.
+    private static bool MayGroupThousands(ReadOnlySpan<byte> number) =>
+        number.Length > DigitsInGroup + 1 && number[^(DigitsInGroup + 1)] == '.';
 
     private void ReadWords(CsvReader csv, RowValues row, NoticeLog notices)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BakeInsights;
 
 /// <summary>
@@ -42,6 +44,21 @@ internal sealed class RowValues
 
     /// <summary>The line of the file, counted from 1.</summary>
     public long Line { get; set; }
+
+    /// <summary>Where the row stands.</summary>
+    public SourceLine Origin => new(File, Line);
+
+    /// <summary>A quantity, or null.</summary>
+    public double? Of(QuantityColumn column) => Quantities[column.Index] is var value && double.IsNaN(value) ? null : value;
+
+    /// <summary>The place of a choice among its column's words, or null.</summary>
+    public int? Of(ChoiceColumn column) => Choices[column.Index] is var place && place < 0 ? null : place;
+
+    /// <summary>A text, or null.</summary>
+    public string? Of(TextColumn column) => Texts[column.Index];
+
+    /// <summary>The cells of other columns, in a form that does not change.</summary>
+    public ImmutableSortedDictionary<string, string> OwnCells() => OwnColumns.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     /// <summary>Forgets the row.</summary>
     public void Clear()

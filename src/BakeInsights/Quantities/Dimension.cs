@@ -26,4 +26,7 @@ public enum Dimension
 
     /// <summary>Millilitres of loaf for each gram of loaf.</summary>
     SpecificVolume,
+
+    /// <summary>Millimetres.</summary>
+    Length,
 }

@@ -16,6 +16,8 @@ public sealed record DisplayUnit(string Label, double Factor, double Offset, int
     private static readonly double GramsInOunce = Mass.FromOunces(1).Grams;
     private static readonly double MillilitresInCubicInch = UnitsNet.Volume.FromCubicInches(1).Milliliters;
 
+    private static readonly double MillimetresInInch = Length.FromInches(1).Millimeters;
+
     /// <summary>The display unit of a dimension in a system of units.</summary>
     public static DisplayUnit For(Dimension dimension, UnitSystem system) => (dimension, system) switch
     {
@@ -27,6 +29,8 @@ public sealed record DisplayUnit(string Label, double Factor, double Offset, int
         (Dimension.Volume, _) => new("mL", 1, 0, 0),
         (Dimension.SpecificVolume, UnitSystem.Us) => new("cu in/oz", GramsInOunce / MillilitresInCubicInch, 0, 2),
         (Dimension.SpecificVolume, _) => new("mL/g", 1, 0, 2),
+        (Dimension.Length, UnitSystem.Us) => new("in", 1 / MillimetresInInch, 0, 1),
+        (Dimension.Length, _) => new("mm", 1, 0, 0),
         (Dimension.Duration, _) => new("min", 1, 0, 0),
         (Dimension.Percent, _) => new("%", 1, 0, 1),
         _ => new("", 1, 0, 1),

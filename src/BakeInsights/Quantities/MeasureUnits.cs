@@ -58,11 +58,24 @@ public static class MeasureUnits
     /// <summary>Percent.</summary>
     public static MeasureUnit Percent { get; } = new("%", "pct", Dimension.Percent, v => v, "percent");
 
+    /// <summary>Millimetres.</summary>
+    public static MeasureUnit Millimetre { get; } =
+        new("mm", "mm", Dimension.Length, v => v, "millimetre", "millimetres", "millimeter", "millimeters");
+
+    /// <summary>Centimetres.</summary>
+    public static MeasureUnit Centimetre { get; } = new(
+        "cm", "cm", Dimension.Length, v => UnitsNet.Length.FromCentimeters(v).Millimeters,
+        "centimetre", "centimetres", "centimeter", "centimeters");
+
+    /// <summary>Inches.</summary>
+    public static MeasureUnit Inch { get; } =
+        new("in", "in", Dimension.Length, v => UnitsNet.Length.FromInches(v).Millimeters, "inch", "inches");
+
     /// <summary>All units, each dimension's canonical one first.</summary>
     public static IReadOnlyList<MeasureUnit> All { get; } =
     [
         Gram, Kilogram, Ounce, Pound, Millilitre, CubicInch, Cup, Tablespoon, Teaspoon,
-        Celsius, Fahrenheit, Minute, Hour, Percent,
+        Celsius, Fahrenheit, Minute, Hour, Percent, Millimetre, Centimetre, Inch,
     ];
 
     /// <summary>The unit that a value of this dimension is kept in, or null for a plain number and a time of day.</summary>

@@ -26,23 +26,13 @@ public class DamagedJournalTests
 
         """;
 
-    private static readonly Gen<byte> Piece = Gen.OneOf(
-        Gen.Byte, Gen.OneOf("\",\n\r;0-9.eF \t\0"u8.ToArray()));
-
-    private static readonly Gen<Func<byte[], byte[]>> Damage = Gen.OneOf(
-        Gen.Select(Gen.Double.Unit, Piece, (at, put) => Edit(at, (bytes, i) => [.. bytes[..i], put, .. bytes[Math.Min(i + 1, bytes.Length)..]])),
-        Gen.Select(Gen.Double.Unit, Piece, (at, put) => Edit(at, (bytes, i) => [.. bytes[..i], put, .. bytes[i..]])),
-        Gen.Select(Gen.Double.Unit, Gen.Int[1, 80], (at, cut) => Edit(at, (bytes, i) => [.. bytes[..i], .. bytes[Math.Min(i + cut, bytes.Length)..]])),
-        Gen.Select(Gen.Double.Unit, Gen.Int[1, 80], (at, twice) => Edit(at, (bytes, i) => [.. bytes[..Math.Min(i + twice, bytes.Length)], .. bytes[i..]])),
-        Gen.Double.Unit.Select(at => Edit(at, (bytes, i) => bytes[..i])));
-
-    private static readonly Gen<Func<byte[], byte[]>[]> Damages = Damage.Array[1, 12];
+    private static readonly Gen<Func<byte[], byte[]>[]> Damages = Damage.Any;
 
     [Fact]
     public void Rows_read_are_the_bakes_kept_and_the_rows_refused() => Damages.Sample(damages =>
     {
-        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows));
-        if (rows.Contains((byte)0))
+        var rows = Damage.Apply(damages, Encoding.UTF8.GetBytes(Rows));
+        if (rows.Any(IsNoLetter))
         {
             return;
         }
@@ -61,7 +51,7 @@ public class DamagedJournalTests
     {
         try
         {
-            var journal = Csv.ReadBytes(Apply(damages, Encoding.UTF8.GetBytes(Header + Rows)));
+            var journal = Csv.ReadBytes(Damage.Apply(damages, Encoding.UTF8.GetBytes(Header + Rows)));
             Assert.Equal(journal.SetAside, journal.Notices.Count(notice => notice.Gravity == Gravity.Refused));
         }
         catch (JournalFileException refused)
@@ -73,7 +63,7 @@ public class DamagedJournalTests
     [Fact]
     public void What_was_read_of_a_damaged_journal_is_inside_its_ranges() => Damages.Sample(damages =>
     {
-        var rows = Apply(damages, Encoding.UTF8.GetBytes(Rows)).Where(each => each != 0);
+        var rows = Damage.Apply(damages, Encoding.UTF8.GetBytes(Rows)).Where(each => !IsNoLetter(each));
         var journal = Csv.ReadBytes([.. Encoding.UTF8.GetBytes(Header), .. rows]);
         foreach (var bake in journal.Bakes)
         {
@@ -84,9 +74,6 @@ public class DamagedJournalTests
         }
     }, iter: Many);
 
-    private static Func<byte[], byte[]> Edit(double at, Func<byte[], int, byte[]> edit) =>
-        bytes => edit(bytes, (int)(at * bytes.Length));
-
-    private static byte[] Apply(IEnumerable<Func<byte[], byte[]>> damages, byte[] bytes) =>
-        damages.Aggregate(bytes, (damaged, damage) => damage(damaged));
+    // A file with NUL in it is refused whole, and so is one that is neither UTF-8 nor, by these bytes, Windows-1252.
+    private static bool IsNoLetter(byte octet) => octet is 0 or 0x81 or 0x8D or 0x8F or 0x90 or 0x9D;
 }

@@ -28,7 +28,7 @@ public sealed class JournalFilesTests : IDisposable
     public void Other_files_of_the_folder_are_left_alone()
     {
         _folder.Write("bakes.csv", "baked_on\n2026-10-01\n");
-        _folder.Write("loaves.csv", "not;a\0table\n");
+        _folder.Write("my loaves.csv", "not;a\0table\n");
         _folder.Write("README.md", "# Bakes\n");
 
         Assert.Equal(1, Journal.Read(_folder.Path).Rows);

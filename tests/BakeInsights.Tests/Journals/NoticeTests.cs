@@ -26,7 +26,7 @@ public partial class NoticeTests
     {
         var each = NoticeCases.All[index];
 
-        var journal = Csv.Read(each.Lines);
+        var journal = each.Read();
 
         Assert.Equal(each.Expected, Assert.Single(journal.Notices));
         Assert.Equal(code, each.Expected.Code);
@@ -46,9 +46,11 @@ public partial class NoticeTests
     [Fact]
     public void Row_is_set_aside_exactly_when_a_notice_refuses_it() => Assert.All(NoticeCases.All, each =>
     {
-        var journal = Csv.Read(each.Lines);
+        var journal = each.Read();
 
-        Assert.Equal(journal.SetAside, journal.Notices.Count(notice => notice.Gravity == Gravity.Refused));
+        Assert.All(journal.Files, file => Assert.Equal(
+            file.SetAside, journal.Notices.Count(notice => notice.File == file.Name && notice.Gravity == Gravity.Refused)));
+        Assert.Equal(journal.SetAside, journal.Files.Where(file => file.Kind == JournalFileKind.Bakes).Sum(file => file.SetAside));
     });
 
     [Fact]
@@ -73,8 +75,12 @@ public partial class NoticeTests
 
     [Theory]
     [InlineData("2026-02-30")]
-    [InlineData("2026-1-5")]
-    [InlineData("01/10/2026")]
+    [InlineData("2026-13-01")]
+    [InlineData("20261301")]
+    [InlineData("31-02-2026")]
+    [InlineData("31/13/2026")]
+    [InlineData("1/1/2026/1")]
+    [InlineData("2026-10/01")]
     [InlineData("2026-10-01 08:00")]
     [InlineData("yesterday")]
     [InlineData("46296")]

@@ -25,7 +25,12 @@ internal static class RandomBakes
         {
             var draft = new BakeDraft($"{place} {id}", day);
             settings.ForEach(set => set(draft));
-            return draft.Finish(new SourceLine("made.csv", place + 2));
+            var bake = draft.Finish(new SourceLine("made.csv", place + 2));
+
+            // Between two times of day the reader would fill in the minutes.
+            draft.Set(BakeColumns.Rise, bake[BakeColumns.Rise] ?? BakeColumns.Rise.Low);
+            draft.Set(BakeColumns.Baking, bake[BakeColumns.Baking] ?? BakeColumns.Baking.High);
+            return bake[BakeColumns.ReadyAt] is null && bake[BakeColumns.OutAt] is null ? bake : draft.Finish(bake.Origin);
         }));
 
     private static Gen<Action<BakeDraft>> Own => Gen.OneOf(

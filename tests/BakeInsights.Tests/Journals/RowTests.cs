@@ -127,6 +127,8 @@ public class RowTests
     [InlineData("07:05:30", 425.5)]
     [InlineData("0:00", 0)]
     [InlineData("23:59:59", 1439.9833)]
+    [InlineData("7:40 pm", 1180)]
+    [InlineData("7 pm", 1140)]
     public void Time_of_day_is_kept_in_minutes_after_midnight(string text, double minutes) =>
         Assert.Equal(minutes, Csv.Bake("baked_on,mixed_at", $"2026-10-01,{text}")[BakeColumns.MixedAt]!.Value, 1e-4);
 

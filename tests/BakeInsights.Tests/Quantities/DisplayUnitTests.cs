@@ -14,6 +14,7 @@ public class DisplayUnitTests
         { Dimension.Volume, "mL", "cu in" },
         { Dimension.SpecificVolume, "mL/g", "cu in/oz" },
         { Dimension.Duration, "min", "min" },
+        { Dimension.Length, "mm", "in" },
         { Dimension.Percent, "%", "%" },
         { Dimension.Number, "", "" },
     };
@@ -36,7 +37,7 @@ public class DisplayUnitTests
 
     [Fact]
     public void Value_shown_in_us_units_reads_back_as_the_same_value() =>
-        Gen.Select(Gen.OneOf(Dimension.Mass, Dimension.Volume, Dimension.Temperature, Dimension.Duration),
+        Gen.Select(Gen.OneOf(Dimension.Mass, Dimension.Volume, Dimension.Temperature, Dimension.Duration, Dimension.Length),
             Gen.Double[-1e5, 1e5]).Sample((dimension, canonical) =>
         {
             var shown = DisplayUnit.For(dimension, UnitSystem.Us);

@@ -40,6 +40,7 @@ public class MeasureUnitsTests
     [InlineData(Dimension.Temperature, "°C")]
     [InlineData(Dimension.Duration, "min")]
     [InlineData(Dimension.Percent, "%")]
+    [InlineData(Dimension.Length, "mm")]
     public void Canonical_unit_of_a_dimension_keeps_the_number(Dimension dimension, string symbol)
     {
         var unit = MeasureUnits.Canonical(dimension);

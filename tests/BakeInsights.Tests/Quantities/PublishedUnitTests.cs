@@ -15,6 +15,8 @@ public class PublishedUnitTests
     [InlineData("tbsp", 14.78676478, 5e-9)]
     [InlineData("tsp", 4.92892159, 5e-9)]
     [InlineData("h", 60, 0)]
+    [InlineData("cm", 10, 1e-12)]
+    [InlineData("in", 25.4, 1e-12)]
     public void Unit_in_canonical_units_is_as_published(string unit, double expected, double tolerance) =>
         Assert.Equal(expected, MeasureUnits.WithText(unit)!.ToCanonical(1), tolerance);
 
