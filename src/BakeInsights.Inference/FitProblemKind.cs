@@ -20,4 +20,19 @@ public enum FitProblemKind
 
     /// <summary>The second-order coefficient is exactly zero, so a curve has no vertex.</summary>
     NoCurvature,
+
+    /// <summary>The residuals are all zero, so that nothing can be held against their spread.</summary>
+    NoResidualSpread,
+
+    /// <summary>No column varies, so there is nothing that the question could be about.</summary>
+    TooFewColumns,
+
+    /// <summary>No setting is repeated, or too few are, to tell spread from a wrong shape.</summary>
+    NoReplicates,
+
+    /// <summary>An iteration doesn't settle on one answer.</summary>
+    NoConvergence,
+
+    /// <summary>A predictor's known error is as large as all its spread.</summary>
+    ErrorExceedsSpread,
 }
