@@ -15,26 +15,29 @@ internal static class FastS
 
     private const int MostSteps = 1000;
 
+    /// <summary>How near a scale is brought: roughly to choose among starts, to rounding at the end. Our choice.</summary>
+    private const double Rough = 1e-3, Fine = 1e-13;
+
     /// <summary>The coefficients and their scale.</summary>
     public static (Doubled[] Coefficients, double Scale) Of(RobustRows rows, int seed)
     {
         var random = new Random(seed);
-        var candidates = new List<(Doubled[] Coefficients, double Scale)> { Improved(rows, rows.Coefficients, FirstSteps) };
+        var candidates = new List<(Doubled[] Coefficients, double Scale)> { Improved(rows, rows.Coefficients, FirstSteps, Rough) };
         for (var k = 0; k < Starts; k++)
         {
             if (rows.Through(Drawn(random, rows.Count, rows.Predictors)) is { } through)
             {
-                candidates.Add(Improved(rows, through, FirstSteps));
+                candidates.Add(Improved(rows, through, FirstSteps, Rough));
             }
         }
 
         return candidates.OrderBy(candidate => candidate.Scale).Take(Best)
-            .Select(candidate => Improved(rows, candidate.Coefficients, MostSteps))
+            .Select(candidate => Improved(rows, candidate.Coefficients, MostSteps, Fine))
             .MinBy(candidate => candidate.Scale);
     }
 
     /// <summary>The scale at which the mean loss of the residuals is half of its maximum, columns being allowed for.</summary>
-    public static double Scale(double[] residuals, int predictors)
+    private static double Scale(double[] residuals, int predictors, double nearness)
     {
         var allowed = (residuals.Length - predictors) * MeanLoss;
         var scale = RobustRows.MedianScale(residuals);
@@ -48,7 +51,7 @@ internal static class FastS
         {
             var before = scale;
             scale *= Math.Sqrt(residuals.Sum(r => RobustLoss.HalfBreakdownRho(r / before)) / allowed);
-            if (Math.Abs(scale - before) <= 1e-13 * before)
+            if (Math.Abs(scale - before) <= nearness * before)
             {
                 break;
             }
@@ -57,17 +60,18 @@ internal static class FastS
         return scale;
     }
 
-    private static (Doubled[] Coefficients, double Scale) Improved(RobustRows rows, Doubled[] start, int steps)
+    private static (Doubled[] Coefficients, double Scale) Improved(
+        RobustRows rows, Doubled[] start, int steps, double nearness)
     {
         var coefficients = start;
-        var scale = Scale(rows.Residuals(coefficients), rows.Predictors);
+        var scale = Scale(rows.Residuals(coefficients), rows.Predictors, nearness);
         for (var step = 0; step < steps && !rows.IsNegligible(scale); step++)
         {
             var current = scale;
             double[] weights = Array.ConvertAll(
                 rows.Residuals(coefficients), r => RobustLoss.HalfBreakdownBisquare.Weight(r / current));
             var next = Solution.PlainCoefficients(rows.Weighted(weights));
-            var nextScale = Scale(rows.Residuals(next), rows.Predictors);
+            var nextScale = Scale(rows.Residuals(next), rows.Predictors, nearness);
 
             // Each step lowers the scale; once it doesn't, to rounding, the end is reached.
             if (!(nextScale < scale * (1 - 1e-15)))

@@ -45,11 +45,13 @@ internal sealed record RobustLoss(Func<double, double> Weight, Func<double, doub
     /// <summary>The loss of an S-estimate: 0 at 0, rising to 1 where the weight reaches zero.</summary>
     public static double HalfBreakdownRho(double u)
     {
-        var left = Math.Max(0, 1 - Math.Pow(u / HalfBreakdownBisquareEnd, 2));
+        var left = Left(u / HalfBreakdownBisquareEnd);
         return 1 - (left * left * left);
     }
 
     private static RobustLoss BisquareTo(double end) => new(
-        u => Math.Pow(Math.Max(0, 1 - Math.Pow(u / end, 2)), 2),
-        u => Math.Abs(u) >= end ? 0 : (1 - Math.Pow(u / end, 2)) * (1 - (5 * Math.Pow(u / end, 2))));
+        u => Left(u / end) * Left(u / end),
+        u => Left(u / end) * (1 - (5 * u * u / (end * end))));
+
+    private static double Left(double share) => Math.Max(0, 1 - (share * share));
 }
