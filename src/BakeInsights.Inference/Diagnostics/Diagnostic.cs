@@ -31,7 +31,7 @@ public sealed record Diagnostic(
 
     /// <summary>What stands in the way of judging residuals that are all zero.</summary>
     internal static FitProblem? PerfectFit(LeastSquaresFit fit) => fit.ResidualSumOfSquares > 0 ? null : new FitProblem(
-        FitProblemKind.NoResidualSpread,
+        FitProblemKind.ZeroSpread,
         fit.Design.Names,
         "The fit is perfect, so there are no residuals to judge.",
         "Nothing is amiss with a perfect fit, unless the response was computed from the columns.");

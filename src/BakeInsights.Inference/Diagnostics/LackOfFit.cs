@@ -43,7 +43,7 @@ public static class LackOfFit
         if (pure <= fit.N * LeastSquares.Epsilon * lack || fit.ResidualSumOfSquares == 0)
         {
             return new FitProblem(
-                FitProblemKind.NoResidualSpread,
+                FitProblemKind.ZeroSpread,
                 [LeastSquares.ResponseName],
                 "Rows of the same settings never differ, so there is no spread to hold the shape against.",
                 "Repeat settings as runs of their own, not as copies of one result.");

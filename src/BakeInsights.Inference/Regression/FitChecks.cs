@@ -21,7 +21,8 @@ internal static class FitChecks
             ?? FitProblems.TooFewRows(design.Names, design.RowCount) ?? Zero(design) ?? NoSpread(design, response);
     }
 
-    private static FitProblem? Unusable(DesignColumn column)
+    /// <summary>The problem of a column that has numbers missing or out of range.</summary>
+    public static FitProblem? Unusable(DesignColumn column)
     {
         if (LargestMagnitudeOf(column.Span) is { } largest)
         {
@@ -64,7 +65,7 @@ internal static class FitChecks
     {
         var row = weights.Values.ToList().FindIndex(weight => weight <= 0);
         return row < 0 ? null : new FitProblem(
-            FitProblemKind.OutOfRange,
+            FitProblemKind.ImpossibleValue,
             [weights.Name],
             $"The weight of row {row + 1} is not above zero.",
             "Leave rows of no weight out.");

@@ -100,7 +100,7 @@ public static class RobustRegression
     }
 
     private static FitProblem NoScale(RobustRows rows) => new(
-        FitProblemKind.NoResidualSpread,
+        FitProblemKind.ZeroSpread,
         rows.Design.Names,
         "At least half of the rows are fitted without any residual, so the others can't be weighed.",
         "Fit by least squares, or record the response to more digits.");

@@ -63,11 +63,11 @@ public class DiagnosticTests
     {
         var fit = Line(X);
 
-        Problem(FitProblemKind.NoResidualSpread, Influence.LargestResidual(fit));
-        Problem(FitProblemKind.NoResidualSpread, Influence.LargestCooksDistance(fit));
-        Problem(FitProblemKind.NoResidualSpread, ConstantSpread.BreuschPagan(fit));
-        Problem(FitProblemKind.NoResidualSpread, SerialCorrelation.DurbinWatson(fit));
-        Problem(FitProblemKind.NoResidualSpread, Normality.ShapiroWilk(fit));
+        Problem(FitProblemKind.ZeroSpread, Influence.LargestResidual(fit));
+        Problem(FitProblemKind.ZeroSpread, Influence.LargestCooksDistance(fit));
+        Problem(FitProblemKind.ZeroSpread, ConstantSpread.BreuschPagan(fit));
+        Problem(FitProblemKind.ZeroSpread, SerialCorrelation.DurbinWatson(fit));
+        Problem(FitProblemKind.ZeroSpread, Normality.ShapiroWilk(fit));
         Assert.All(RowInfluence.Of(fit), row => Assert.Equal((null, null, null), (row.Studentised, row.DeletionStudentised, row.CooksDistance)));
     }
 
@@ -98,7 +98,7 @@ public class DiagnosticTests
         Problem(FitProblemKind.NoReplicates, LackOfFit.FromReplicates(Line([1, 3, 2, 4, 5, 7, 6, 8])));
         Problem(FitProblemKind.NoReplicates, LackOfFit.FromReplicates(LeastSquares.Fit(
             new Design(DesignColumn.Constant(4), new DesignColumn("x", [1, 1, 2, 2])), [1, 2, 3, 5]).Value));
-        Problem(FitProblemKind.NoResidualSpread, LackOfFit.FromReplicates(LeastSquares.Fit(
+        Problem(FitProblemKind.ZeroSpread, LackOfFit.FromReplicates(LeastSquares.Fit(
             new Design(DesignColumn.Constant(6), new DesignColumn("x", [1, 1, 2, 2, 3, 3])), [1, 1, 3, 3, 4, 4]).Value));
     }
 

@@ -85,7 +85,7 @@ public class RobustTests
 
         Assert.False(RobustRegression.MmEstimate(design, y, 1).TryGet(out _, out var problem));
 
-        Assert.Equal(FitProblemKind.NoResidualSpread, problem.Kind);
+        Assert.Equal(FitProblemKind.ZeroSpread, problem.Kind);
     }
 
     [Fact]

@@ -36,8 +36,8 @@ public class WeightTests
         });
 
     [Theory]
-    [InlineData(0, FitProblemKind.OutOfRange, "The weight of row 2 is not above zero.")]
-    [InlineData(-1, FitProblemKind.OutOfRange, "The weight of row 2 is not above zero.")]
+    [InlineData(0, FitProblemKind.ImpossibleValue, "The weight of row 2 is not above zero.")]
+    [InlineData(-1, FitProblemKind.ImpossibleValue, "The weight of row 2 is not above zero.")]
     [InlineData(double.NaN, FitProblemKind.MissingValue,
         "Column weights has no finite number in 1 of 3 rows, the first of them row 2.")]
     public void Weight_that_is_no_positive_number_is_refused(double weight, FitProblemKind kind, string message)
