@@ -26,8 +26,8 @@ public static class Collinearity
                 var concern = factor > Thresholds.VarianceInflation.Value;
                 return new Diagnostic(
                     $"variance inflation of {column.Name}", factor, null, null, Thresholds.VarianceInflation, concern,
-                    $"The variance of the coefficient of {column.Name} is {Diagnostic.Short(factor)} times what it would "
-                        + "be if the column were unrelated to the others"
+                    $"The variance of the coefficient of {column.Name} is {Diagnostic.Short(factor)} times "
+                        + "what it would be if the column were unrelated to the others"
                         + (concern ? ": their effects are hard to tell apart." : "."));
             }),
         ];

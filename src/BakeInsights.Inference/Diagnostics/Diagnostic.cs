@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BakeInsights.Inference;
 
 /// <summary>One check of a fit: a number, what it is held against, and what it says.</summary>
@@ -23,11 +25,12 @@ public sealed record Diagnostic(
     {
         var concern = p < Thresholds.PValue.Value;
         return new Diagnostic(
-            name, value, reference, p, Thresholds.PValue, concern, $"{(concern ? ifConcern : ifNot)} (p = {Short(p)}).");
+            name, value, reference, p, Thresholds.PValue, concern,
+            $"{(concern ? ifConcern : ifNot)} (p = {Short(p)}).");
     }
 
     /// <summary>A number to three figures.</summary>
-    internal static string Short(double value) => value.ToString("G3", System.Globalization.CultureInfo.InvariantCulture);
+    internal static string Short(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
 
     /// <summary>What stands in the way of judging residuals that are all zero.</summary>
     internal static FitProblem? PerfectFit(LeastSquaresFit fit) => fit.ResidualSumOfSquares > 0 ? null : new FitProblem(

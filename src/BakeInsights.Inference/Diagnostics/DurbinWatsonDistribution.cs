@@ -53,11 +53,13 @@ internal static class DurbinWatsonDistribution
         var steps = Steps(basis);
         var inner = basis.TransposeThisAndMultiply(steps);
         var trace = (2 * (n - 1)) - inner.Trace();
-        var squared = (6 * n) - 8 - (2 * steps.PointwisePower(2).RowSums().Sum()) + inner.PointwisePower(2).RowSums().Sum();
+        var squared = (6 * n) - 8 - (2 * SumOfSquares(steps)) + SumOfSquares(inner);
         var mean = trace / free;
         var variance = 2 * (squared - (trace * mean)) / (free * (free + 2));
         return Normal.CDF(mean, Math.Sqrt(variance), ratio);
     }
+
+    private static double SumOfSquares(Matrix<double> matrix) => Math.Pow(matrix.FrobeniusNorm(), 2);
 
     /// <summary>The matrix of squared steps times a matrix.</summary>
     private static Matrix<double> Steps(Matrix<double> matrix) => Matrix<double>.Build.Dense(

@@ -13,10 +13,13 @@ public static class Influence
         return new Diagnostic(
             "leverage", fit.Leverage[row], null, null, Thresholds.LeverageOverMean, concern,
             $"Row {row + 1} has the highest leverage, {Diagnostic.Short(ratio)} times the mean: "
-                + (concern ? "it lies apart from the others in its columns." : "no row lies far apart in its columns."));
+                + (concern ? "it lies apart from the others in its columns."
+                    : "no row lies far apart in its columns."));
     }
 
-    /// <summary>The row farthest from the fit of all others, by Student's t with Bonferroni's bound over the rows.</summary>
+    /// <summary>
+    /// The row farthest from the fit of all others, by Student's t with Bonferroni's bound over the rows.
+    /// </summary>
     /// <returns>The check, or a problem: the fit is perfect, or no row can be judged by the others.</returns>
     public static Attempt<Diagnostic> LargestResidual(LeastSquaresFit fit)
     {

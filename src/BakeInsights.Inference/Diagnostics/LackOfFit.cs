@@ -15,7 +15,7 @@ public static class LackOfFit
     {
         ArgumentNullException.ThrowIfNull(fit);
         var settings = Enumerable.Range(0, fit.N)
-            .GroupBy(row => string.Join(';', fit.Design.Columns.Select(c => BitConverter.DoubleToInt64Bits(c.Values[row]))))
+            .GroupBy(row => string.Join(';', fit.Design.Row(row).Select(Key)))
             .Select(rows => rows.ToArray()).ToArray();
         var pureDf = fit.N - settings.Length;
         var lackDf = settings.Length - fit.Terms.Count;
@@ -26,7 +26,7 @@ public static class LackOfFit
                 fit.Design.Names,
                 pureDf == 0
                     ? "No two rows have the same settings, so spread can't be told from a wrong shape."
-                    : $"There are {settings.Length} settings for {fit.Terms.Count} columns, which any data fit exactly.",
+                    : $"There are {settings.Length} settings for {fit.Terms.Count} columns, which fit any data.",
                 pureDf == 0 ? "Repeat some settings." : "Add rows at other settings.");
         }
 
@@ -55,4 +55,7 @@ public static class LackOfFit
             "The settings' own means leave the fitted shape by more than repeated rows differ",
             "The fitted shape is as near to the settings' own means as repeated rows let it be");
     }
+
+    /// <summary>The bits of a number, those of minus zero being zero's.</summary>
+    private static long Key(double value) => BitConverter.DoubleToInt64Bits(value + 0.0);
 }

@@ -32,7 +32,7 @@ public static class Normality
                 fit.N < FewestRows ? FitProblemKind.TooFewRows : FitProblemKind.OutOfRange,
                 [LeastSquares.ResponseName],
                 $"There are {fit.N} rows, and the test is made for {FewestRows} to {MostRows}.",
-                fit.N < FewestRows ? "Add rows." : "With so many rows no test is needed: look at the residuals' quantiles.");
+                fit.N < FewestRows ? "Add rows." : "With so many rows, look at the residuals' quantiles instead.");
         }
 
         double[] ordered = [.. fit.Residuals.Select((r, i) => r * Math.Sqrt(fit.Weights?[i] ?? 1)).Order()];
@@ -92,9 +92,8 @@ public static class Normality
 
         var bound = Polynomial(n, -2.273, 0.459);
         var centre = Polynomial(n, 0.5440, -0.39978, 0.025054, -0.0006714);
-        return y >= bound
-            ? 0
-            : UpperNormal((-Math.Log(bound - y) - centre) / Math.Exp(Polynomial(n, 1.3822, -0.77857, 0.062767, -0.0020322)));
+        var width = Math.Exp(Polynomial(n, 1.3822, -0.77857, 0.062767, -0.0020322));
+        return y >= bound ? 0 : UpperNormal((-Math.Log(bound - y) - centre) / width);
     }
 
     private static double UpperNormal(double z) => MathNet.Numerics.SpecialFunctions.Erfc(z / Math.Sqrt(2)) / 2;

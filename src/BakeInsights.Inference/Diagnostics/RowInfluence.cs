@@ -18,7 +18,9 @@ public sealed record RowInfluence(
     int Row, double Leverage, double? Studentised, double? DeletionStudentised, double? CooksDistance)
 {
     /// <summary>The influence of every row, in their order.</summary>
-    /// <remarks>Formulas: Cook and Weisberg (1982), Residuals and Influence in Regression, sections 2.2 and 3.2.</remarks>
+    /// <remarks>
+    /// Formulas: Cook and Weisberg (1982), Residuals and Influence in Regression, sections 2.2 and 3.2.
+    /// </remarks>
     public static IReadOnlyList<RowInfluence> Of(LeastSquaresFit fit)
     {
         ArgumentNullException.ThrowIfNull(fit);

@@ -6,7 +6,8 @@ namespace BakeInsights.Inference;
 /// The residual standard deviation of the fit, in the response's unit. A run at a setting scatters by this much, the
 /// error of meeting the setting included.
 /// </param>
-/// <param name="CarriedDeviation">The part that comes from the error: the slope's size times the error's deviation.</param>
+/// <param name="CarriedDeviation">The part that comes from the error: the slope's size times the error's
+/// deviation.</param>
 /// <param name="DeviationWithoutError">
 /// What would be left if settings were met exactly; null if the error would explain more than all of the spread.
 /// </param>

@@ -34,7 +34,9 @@ public sealed class CalibratedFit : IFit
     /// </summary>
     public IReadOnlyList<Term> Terms { get; }
 
-    /// <summary>The fit as a whole; the residual spread is what is left once the readings' error is taken out.</summary>
+    /// <summary>
+    /// The fit as a whole; the residual spread is what is left once the readings' error is taken out.
+    /// </summary>
     public FitSummary Summary => Uncorrected.Summary with
     {
         Method = "regression calibration",

@@ -10,19 +10,24 @@ internal static class FastS
     /// <summary>Starts, steps from each, and how many go on: as the paper proposes.</summary>
     private const int Starts = 500, FirstSteps = 2, Best = 5;
 
-    /// <summary>The share of the loss's maximum that the mean loss is held at, so that half of the rows may be wild.</summary>
+    /// <summary>
+    /// The share of the loss's maximum that the mean loss is held at, so that half of the rows may be wild.
+    /// </summary>
     private const double MeanLoss = 0.5;
 
     private const int MostSteps = 1000;
 
-    /// <summary>How near a scale is brought: roughly to choose among starts, to rounding at the end. Our choice.</summary>
+    /// <summary>
+    /// How near a scale is brought: roughly to choose among starts, to rounding at the end. Our choice.
+    /// </summary>
     private const double Rough = 1e-3, Fine = 1e-13;
 
     /// <summary>The coefficients and their scale.</summary>
     public static (Doubled[] Coefficients, double Scale) Of(RobustRows rows, int seed)
     {
         var random = new Random(seed);
-        var candidates = new List<(Doubled[] Coefficients, double Scale)> { Improved(rows, rows.Coefficients, FirstSteps, Rough) };
+        List<(Doubled[] Coefficients, double Scale)> candidates =
+            [Improved(rows, rows.Coefficients, FirstSteps, Rough)];
         for (var k = 0; k < Starts; k++)
         {
             if (rows.Through(Drawn(random, rows.Count, rows.Predictors)) is { } through)
@@ -36,7 +41,9 @@ internal static class FastS
             .MinBy(candidate => candidate.Scale);
     }
 
-    /// <summary>The scale at which the mean loss of the residuals is half of its maximum, columns being allowed for.</summary>
+    /// <summary>
+    /// The scale at which the mean loss of the residuals is half of its maximum, columns being allowed for.
+    /// </summary>
     private static double Scale(double[] residuals, int predictors, double nearness)
     {
         var allowed = (residuals.Length - predictors) * MeanLoss;
@@ -70,7 +77,7 @@ internal static class FastS
             var current = scale;
             double[] weights = Array.ConvertAll(
                 rows.Residuals(coefficients), r => RobustLoss.HalfBreakdownBisquare.Weight(r / current));
-            var next = Solution.PlainCoefficients(rows.Weighted(weights));
+            var next = Solution.CoefficientsOf(rows.Weighted(weights));
             var nextScale = Scale(rows.Residuals(next), rows.Predictors, nearness);
 
             // Each step lowers the scale; once it doesn't, to rounding, the end is reached.

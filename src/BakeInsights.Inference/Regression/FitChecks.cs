@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace BakeInsights.Inference;
 
@@ -36,23 +36,24 @@ internal static class FitChecks
     /// <summary>The largest size among the numbers; null if one isn't finite.</summary>
     private static double? LargestMagnitudeOf(ReadOnlySpan<double> values)
     {
-        var packs = MemoryMarshal.Cast<double, Vector<double>>(values);
-        var (largest, zeros) = (Vector<double>.Zero, Vector<double>.Zero);
+        var packs = MemoryMarshal.Cast<double, Vector256<double>>(values);
+        var (largest, zeros) = (Vector256<double>.Zero, Vector256<double>.Zero);
         foreach (var pack in packs)
         {
-            largest = Vector.Max(largest, Vector.Abs(pack));
+            largest = Vector256.Max(largest, Vector256.Abs(pack));
 
             // Zero times a number is zero only if the number is finite.
-            zeros += pack * Vector<double>.Zero;
+            zeros += pack * Vector256<double>.Zero;
         }
 
-        var (single, zero) = (0.0, Vector.Sum(zeros));
-        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        var (single, zero) = (0.0, 0.0);
+        for (var lane = 0; lane < Vector256<double>.Count; lane++)
         {
             single = Math.Max(single, largest[lane]);
+            zero += zeros[lane];
         }
 
-        foreach (var value in values[(packs.Length * Vector<double>.Count)..])
+        foreach (var value in values[(packs.Length * Vector256<double>.Count)..])
         {
             single = Math.Max(single, Math.Abs(value));
             zero += value * 0;

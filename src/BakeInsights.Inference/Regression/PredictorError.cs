@@ -2,17 +2,17 @@ namespace BakeInsights.Inference;
 
 /// <summary>Fits on a column that isn't known exactly.</summary>
 /// <remarks>
-/// Two kinds have to be kept apart. Classical: the column is a reading, the true value plus an error of its own, as from
-/// a probe. The slope on readings is then too flat and has to be corrected. Berkson: the column is a setting, and the
-/// true value is the setting plus an error, as with a cup that is filled to a mark. The slope on settings is then right,
-/// and correcting it would be wrong; the error only adds to the residual spread. Carroll, Ruppert, Stefanski and
+/// Two kinds have to be kept apart. Classical: the column is a reading, the true value plus an error of its own, as
+/// from a probe. The slope on readings is then too flat and has to be corrected. Berkson: the column is a setting, and
+/// the true value is the setting plus an error, as with a cup that is filled to a mark. The slope on settings is then
+/// right, and correcting it would be wrong; the error only adds to the residual spread. Carroll, Ruppert, Stefanski and
 /// Crainiceanu (2006), Measurement Error in Nonlinear Models, 2nd ed., Chapman and Hall, chapters 1 and 4.
 /// </remarks>
 public static class PredictorError
 {
     /// <summary>
-    /// Corrects a fit on readings by regression calibration. The true values are taken to be normal about what the other
-    /// columns say, the errors to be normal, of the given spread, and independent of everything else.
+    /// Corrects a fit on readings by regression calibration. The true values are taken to be normal about what the
+    /// other columns say, the errors to be normal, of the given spread, and independent of everything else.
     /// </summary>
     /// <param name="fit">The fit on the readings.</param>
     /// <param name="column">The column of readings; no other column may be computed from it.</param>
@@ -30,8 +30,8 @@ public static class PredictorError
             : new FitProblem(
                 FitProblemKind.ErrorExceedsSpread,
                 [readings.Name],
-                $"Column {readings.Name} varies by {Diagnostic.Short(deviation)} beside the other columns, no more than "
-                    + $"its error of {Diagnostic.Short(errorDeviation)}.",
+                $"Column {readings.Name} varies by {Diagnostic.Short(deviation)} beside the other columns, no more "
+                    + $"than its error of {Diagnostic.Short(errorDeviation)}.",
                 $"Spread {readings.Name} wider, or measure it more closely.");
     }
 

@@ -33,7 +33,9 @@ public sealed class RobustFit : IFit
     /// <inheritdoc/>
     public IReadOnlyList<FitRow> Rows { get; }
 
-    /// <summary>The robust scale of the residuals, in the response's unit: a standard deviation for normal errors.</summary>
+    /// <summary>
+    /// The robust scale of the residuals, in the response's unit: a standard deviation for normal errors.
+    /// </summary>
     public double Scale { get; }
 
     /// <summary>The rows that count for less than <see cref="Thresholds.RobustWeight"/>, the lightest first.</summary>

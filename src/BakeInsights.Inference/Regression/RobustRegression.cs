@@ -2,9 +2,9 @@ namespace BakeInsights.Inference;
 
 /// <summary>Linear fits that single wild rows can't carry away.</summary>
 /// <remarks>
-/// Standard errors: Huber (1981), Robust Statistics, Wiley, section 7.6, with his correction for few rows; they hold for
-/// many rows and errors that don't depend on the columns. Rows that are far apart in their columns carry a Huber fit as
-/// they carry least squares; the MM-estimate stands against them too.
+/// Standard errors: Huber (1981), Robust Statistics, Wiley, section 7.6, with his correction for few rows; they hold
+/// for many rows and errors that don't depend on the columns. Rows that are far apart in their columns carry a Huber
+/// fit as they carry least squares; the MM-estimate stands against them too.
 /// </remarks>
 public static class RobustRegression
 {
@@ -18,7 +18,8 @@ public static class RobustRegression
     /// <exception cref="ArgumentException">The response has another number of rows than the design.</exception>
     public static Attempt<RobustFit> Huber(Design design, IReadOnlyList<double> response) =>
         Start(design, response).Match(
-            start => Settled(start, start.Coefficients, RobustLoss.Huber, null, "Huber M-estimate"), problem => problem);
+            start => Settled(start, start.Coefficients, RobustLoss.Huber, null, "Huber M-estimate"),
+            problem => problem);
 
     /// <summary>
     /// The bisquare M-estimate from Huber's fit, its scale re-estimated along the way: a solution near Huber's, which
@@ -64,7 +65,9 @@ public static class RobustRegression
             Coefficients = [.. fit.Terms.Select(term => (Doubled)term.Estimate)],
         });
 
-    /// <summary>Weighs and fits in turn until the residuals stay; the scale is re-estimated unless it is given.</summary>
+    /// <summary>
+    /// Weighs and fits in turn until the residuals stay; the scale is re-estimated unless it is given.
+    /// </summary>
     private static Attempt<RobustFit> Settled(
         RobustRows rows, Doubled[] start, RobustLoss loss, double? givenScale, string method)
     {
@@ -83,7 +86,7 @@ public static class RobustRegression
 
             double[] weights = Array.ConvertAll(residuals, r => loss.Weight(r / scale));
             var before = residuals;
-            coefficients = Solution.PlainCoefficients(rows.Weighted(weights));
+            coefficients = Solution.CoefficientsOf(rows.Weighted(weights));
             residuals = rows.Residuals(coefficients);
             var moved = residuals.Zip(before, (now, then) => (now - then) * (now - then)).Sum();
             if (moved <= enough * enough * before.Sum(r => r * r))

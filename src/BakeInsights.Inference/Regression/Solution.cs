@@ -38,11 +38,17 @@ internal sealed record Solution(Triangle Triangle, Doubled[] Coefficients, doubl
             : Finished(rows, doubled, coordinates, doubled.Solve(coordinates));
     }
 
-    /// <summary>The coefficients in double precision without refinement, for iterations that solve again and again.</summary>
-    public static Doubled[] PlainCoefficients(WorkRows rows)
+    /// <summary>The coefficients without refinement, for iterations that solve again and again.</summary>
+    public static Doubled[] CoefficientsOf(WorkRows rows)
     {
-        var (triangle, coordinates) = Factors<double, PlainArithmetic>(rows);
-        return triangle.Solve(coordinates);
+        var (plain, plainCoordinates) = Factors<double, PlainArithmetic>(rows);
+        if (plain.Condition() <= LargestPlainCondition)
+        {
+            return plain.Solve(plainCoordinates);
+        }
+
+        var (doubled, coordinates) = Factors<Doubled, DoubledArithmetic>(rows);
+        return doubled.Solve(coordinates);
     }
 
     /// <summary>

@@ -44,7 +44,8 @@ public class DiagnosticOracleTests
         foreach (var inflation in inflations)
         {
             var column = inflation.Name["variance inflation of ".Length..];
-            var name = expected.Texts("quantity").Where(q => q.StartsWith("variance inflation", StringComparison.Ordinal))
+            var name = expected.Texts("quantity")
+                .Where(quantity => quantity.StartsWith("variance inflation", StringComparison.Ordinal))
                 .ElementAt(fit.Design.IndexOf(column) - 1);
             Close.Relative(expected.Value(name), inflation.Value, Tolerance);
         }
@@ -121,7 +122,9 @@ public class DiagnosticOracleTests
         }
     }
 
-    /// <summary>R's exact p of 60 rows is good to about six digits; for 200 rows it has only the normal one, which is near.</summary>
+    /// <summary>
+    /// R's exact p of 60 rows is good to about six digits; for 200 rows it has only the normal one, which is near.
+    /// </summary>
     [Theory]
     [InlineData(60, "Durbin-Watson exact p of 60", 1e-5)]
     [InlineData(200, "Durbin-Watson normal p of 200", 5e-3)]

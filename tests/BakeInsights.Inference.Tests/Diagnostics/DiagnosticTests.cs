@@ -27,8 +27,9 @@ public class DiagnosticTests
             new Design(DesignColumn.Constant(8), new DesignColumn("x", [1, 2, 3, 4, 5, 6, 7, 30])),
             [1, 2.1, 2.9, 4.1, 4.9, 6.1, 7, 10]).Value;
 
-        Assert.True(Influence.LargestLeverage(fit).IsConcern);
-        Assert.StartsWith("Row 8 has the highest leverage, 3", Influence.LargestLeverage(fit).Statement, StringComparison.Ordinal);
+        var leverage = Influence.LargestLeverage(fit);
+        Assert.True(leverage.IsConcern);
+        Assert.StartsWith("Row 8 has the highest leverage, 3", leverage.Statement, StringComparison.Ordinal);
         Assert.True(Influence.LargestCooksDistance(fit).Value.IsConcern);
         Assert.StartsWith("Row 8", Influence.LargestCooksDistance(fit).Value.Statement, StringComparison.Ordinal);
     }
@@ -68,7 +69,8 @@ public class DiagnosticTests
         Problem(FitProblemKind.ZeroSpread, ConstantSpread.BreuschPagan(fit));
         Problem(FitProblemKind.ZeroSpread, SerialCorrelation.DurbinWatson(fit));
         Problem(FitProblemKind.ZeroSpread, Normality.ShapiroWilk(fit));
-        Assert.All(RowInfluence.Of(fit), row => Assert.Equal((null, null, null), (row.Studentised, row.DeletionStudentised, row.CooksDistance)));
+        Assert.All(RowInfluence.Of(fit), row => Assert.Equal(
+            (null, null, null), (row.Studentised, row.DeletionStudentised, row.CooksDistance)));
     }
 
     [Fact]
@@ -99,7 +101,8 @@ public class DiagnosticTests
         Problem(FitProblemKind.NoReplicates, LackOfFit.FromReplicates(LeastSquares.Fit(
             new Design(DesignColumn.Constant(4), new DesignColumn("x", [1, 1, 2, 2])), [1, 2, 3, 5]).Value));
         Problem(FitProblemKind.ZeroSpread, LackOfFit.FromReplicates(LeastSquares.Fit(
-            new Design(DesignColumn.Constant(6), new DesignColumn("x", [1, 1, 2, 2, 3, 3])), [1, 1, 3, 3, 4, 4]).Value));
+            new Design(DesignColumn.Constant(6), new DesignColumn("x", [1, 1, 2, 2, 3, 3])),
+            [1, 1, 3, 3, 4, 4]).Value));
     }
 
     [Fact]

@@ -11,7 +11,8 @@ public class GroupDifferenceTests
     [InlineData("b", "a", 2.5)]
     [InlineData("a", "c", -6.5)]
     [InlineData("c", "b", 4)]
-    public void Difference_of_group_means_is_the_same_however_groups_are_coded(string group, string other, double expected)
+    public void Difference_of_group_means_is_the_same_however_groups_are_coded(
+        string group, string other, double expected)
     {
         var every = GroupColumns.Difference(
             LeastSquares.Fit(new Design(GroupColumns.From("oven", Ovens, GroupCoding.EveryGroup)), Y).Value,

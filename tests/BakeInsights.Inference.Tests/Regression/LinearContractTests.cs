@@ -80,7 +80,8 @@ public class LinearContractTests
                 Told(problem);
             }
         });
-        Assert.All(RowInfluence.Of(fit), row => Finite(row.Leverage, row.Studentised, row.DeletionStudentised, row.CooksDistance));
+        Assert.All(RowInfluence.Of(fit), row =>
+            Finite(row.Leverage, row.Studentised, row.DeletionStudentised, row.CooksDistance));
     }
 
     private static void Keeps(string name, Func<Design, double[], Attempt<IFit>> method)
@@ -94,8 +95,8 @@ public class LinearContractTests
 
         var summary = fit.Summary;
         Finite(
-            summary.ResidualDegreesOfFreedom, summary.ResidualStandardDeviation, summary.RSquared, summary.LogLikelihood,
-            summary.CorrectedAic);
+            summary.ResidualDegreesOfFreedom, summary.ResidualStandardDeviation, summary.RSquared,
+            summary.LogLikelihood, summary.CorrectedAic);
         Assert.All(fit.Terms, term =>
         {
             Finite(term.Estimate, term.StandardError, term.TValue, term.PValue);

@@ -66,7 +66,8 @@ public class PredictorErrorTests
         const int rows = 100_000;
         var random = new Random(12);
         double[] settings = [.. Enumerable.Range(0, rows).Select(i => (double)(i % 5))];
-        double[] y = [.. settings.Select(s => 1 + (2 * (s + Normal.Sample(random, 0, 0.4))) + Normal.Sample(random, 0, 0.6))];
+        double[] truth = [.. settings.Select(s => s + Normal.Sample(random, 0, 0.4))];
+        double[] y = [.. truth.Select(x => 1 + (2 * x) + Normal.Sample(random, 0, 0.6))];
         var fit = LeastSquares.Fit(new Design(DesignColumn.Constant(rows), new DesignColumn("cup", settings)), y).Value;
 
         var scatter = PredictorError.Berkson(fit, "cup", 0.4);

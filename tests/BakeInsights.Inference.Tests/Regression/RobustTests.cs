@@ -2,7 +2,9 @@ using Xunit;
 
 namespace BakeInsights.Inference.Tests;
 
-/// <summary>Robust fits; expected values in stackloss-robust.csv and phones-robust.csv, written by r/robust.R.</summary>
+/// <summary>
+/// Robust fits; expected values in stackloss-robust.csv and phones-robust.csv, written by r/robust.R.
+/// </summary>
 public class RobustTests
 {
     private const double Tolerance = 1e-8;
@@ -10,7 +12,8 @@ public class RobustTests
     [Theory]
     [InlineData("stackloss", "loss")]
     [InlineData("phones", "calls")]
-    public void Robust_fits_have_the_expected_coefficients_standard_errors_scale_and_weights(string set, string response)
+    public void Robust_fits_have_the_expected_coefficients_standard_errors_scale_and_weights(
+        string set, string response)
     {
         var data = ReferenceTable.Read($"r/{set}.csv");
         var expected = ReferenceTable.Read($"r/{set}-robust.csv");
@@ -47,7 +50,8 @@ public class RobustTests
         var fit = RobustRegression.MmEstimate(
             new Design(DesignColumn.Constant(data.RowCount), data.Column("year")), data.Numbers("calls"), 2).Value;
 
-        Assert.Equal([64, 65, 66, 67, 68, 69, 70], fit.WeighedDown.Select(row => data.Numbers("year")[row.Row]).Order());
+        var years = fit.WeighedDown.Select(row => data.Numbers("year")[row.Row]).Order();
+        Assert.Equal([64, 65, 66, 67, 68, 69, 70], years);
         Assert.Equal("MM-estimate", fit.Summary.Method);
         Assert.Equal(fit.Scale, fit.Summary.ResidualStandardDeviation);
     }

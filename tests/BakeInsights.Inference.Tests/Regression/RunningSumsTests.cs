@@ -56,7 +56,8 @@ public class RunningSumsTests
             var slopes = new Design(given.Columns.Skip(1));
             string[] labels = [.. blocks.Take(given.RowCount).Select(block => $"b{block}")];
             var explicitly = LeastSquares.Fit(
-                new Design([.. GroupColumns.From("block", labels, GroupCoding.EveryGroup), .. slopes.Columns]), response);
+                new Design([.. GroupColumns.From("block", labels, GroupCoding.EveryGroup), .. slopes.Columns]),
+                response);
             var joined = Gathered(slopes, response, 0, cut, labels)
                 .Join(Gathered(slopes, response, cut, given.RowCount, labels)).Fit();
             if (!explicitly.TryGet(out var expected, out _))

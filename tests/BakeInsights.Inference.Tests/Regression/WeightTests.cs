@@ -14,7 +14,8 @@ public class WeightTests
             var weighted = LeastSquares.Fit(
                 design, response, [.. counts.Take(design.RowCount).Select(count => (double)count)]).Value;
             var twice = LeastSquares.Fit(
-                new Design(design.Columns.Select(c => new DesignColumn(c.Name, [.. repeated.Select(i => c.Values[i])]))),
+                new Design(design.Columns.Select(c =>
+                    new DesignColumn(c.Name, [.. repeated.Select(i => c.Values[i])]))),
                 [.. repeated.Select(i => response[i])]).Value;
             return weighted.Terms.Zip(twice.Terms).All(pair => Near(pair.First.Estimate, pair.Second.Estimate))
                 && Near(weighted.ResidualSumOfSquares, twice.ResidualSumOfSquares)
