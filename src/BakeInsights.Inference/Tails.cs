@@ -18,6 +18,12 @@ internal static class Tails
     public static double FisherUpper(double f, double df1, double df2) =>
         SpecialFunctions.BetaRegularized(df2 / 2, df1 / 2, df2 / (df2 + (df1 * f)));
 
+    /// <summary>
+    /// The probability that chi-square is at least x; from the incomplete gamma function, ibid. 26.4.19.
+    /// </summary>
+    public static double ChiSquareUpper(double x, double df) =>
+        x > 0 ? SpecialFunctions.GammaUpperRegularized(df / 2, x / 2) : 1;
+
     /// <summary>The t that |T| stays below with probability <paramref name="level"/>.</summary>
     public static double StudentQuantile(double level, double df)
     {

@@ -27,7 +27,9 @@ internal sealed class NistSample
 
     public double SerialDigits => Close.Digits(Moments.SerialCorrelation!.Value, _certified["serial correlation"]);
 
-    /// <summary>The digits that the exact spread of the data as rounded to doubles shares with the certified one.</summary>
+    /// <summary>
+    /// The digits that the exact spread of the data as rounded to doubles shares with the certified one.
+    /// </summary>
     public double SpreadLimit => Close.Digits(ExactSpread(), _certified["SD"]);
 
     /// <summary>The digits that the spread shares with the exact one of the very same doubles.</summary>

@@ -19,7 +19,9 @@ internal sealed class BlockMean(int size)
         }
     }
 
-    /// <summary>Takes another part of the block in; gives the row that stands for the distance between the two.</summary>
+    /// <summary>
+    /// Takes another part of the block in; gives the row that stands for the distance between the two.
+    /// </summary>
     public double[]? Join(BlockMean other)
     {
         var total = _count + other._count;

@@ -47,12 +47,14 @@ public sealed class DesignColumn
 
     /// <summary>The column of a whole power of a predictor, formed and kept in doubled precision.</summary>
     /// <remarks>
-    /// High powers nearly depend on the lower ones, and a power that is rounded to a double loses what tells them apart.
+    /// High powers nearly depend on the lower ones, and a power that is rounded to a double loses what tells them
+    /// apart.
     /// </remarks>
     /// <param name="name">The name of the column.</param>
     /// <param name="values">The predictor by row.</param>
     /// <param name="degree">The power, 1 or more.</param>
-    /// <exception cref="ArgumentException">The name is blank, there are no values, or the degree is below 1.</exception>
+    /// <exception cref="ArgumentException">The name is blank, there are no values, or the degree is below
+    /// 1.</exception>
     public static DesignColumn Power(string name, IReadOnlyList<double> values, int degree)
     {
         ArgumentNullException.ThrowIfNull(values);

@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace BakeInsights.Inference;
 
@@ -21,7 +21,8 @@ internal static class FitChecks
             ?? FitProblems.TooFewRows(design.Names, design.RowCount) ?? Zero(design) ?? NoSpread(design, response);
     }
 
-    private static FitProblem? Unusable(DesignColumn column)
+    /// <summary>The problem of a column that has numbers missing or out of range.</summary>
+    public static FitProblem? Unusable(DesignColumn column)
     {
         if (LargestMagnitudeOf(column.Span) is { } largest)
         {
@@ -35,23 +36,24 @@ internal static class FitChecks
     /// <summary>The largest size among the numbers; null if one isn't finite.</summary>
     private static double? LargestMagnitudeOf(ReadOnlySpan<double> values)
     {
-        var packs = MemoryMarshal.Cast<double, Vector<double>>(values);
-        var (largest, zeros) = (Vector<double>.Zero, Vector<double>.Zero);
+        var packs = MemoryMarshal.Cast<double, Vector256<double>>(values);
+        var (largest, zeros) = (Vector256<double>.Zero, Vector256<double>.Zero);
         foreach (var pack in packs)
         {
-            largest = Vector.Max(largest, Vector.Abs(pack));
+            largest = Vector256.Max(largest, Vector256.Abs(pack));
 
             // Zero times a number is zero only if the number is finite.
-            zeros += pack * Vector<double>.Zero;
+            zeros += pack * Vector256<double>.Zero;
         }
 
-        var (single, zero) = (0.0, Vector.Sum(zeros));
-        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        var (single, zero) = (0.0, 0.0);
+        for (var lane = 0; lane < Vector256<double>.Count; lane++)
         {
             single = Math.Max(single, largest[lane]);
+            zero += zeros[lane];
         }
 
-        foreach (var value in values[(packs.Length * Vector<double>.Count)..])
+        foreach (var value in values[(packs.Length * Vector256<double>.Count)..])
         {
             single = Math.Max(single, Math.Abs(value));
             zero += value * 0;
@@ -64,7 +66,7 @@ internal static class FitChecks
     {
         var row = weights.Values.ToList().FindIndex(weight => weight <= 0);
         return row < 0 ? null : new FitProblem(
-            FitProblemKind.OutOfRange,
+            FitProblemKind.ImpossibleValue,
             [weights.Name],
             $"The weight of row {row + 1} is not above zero.",
             "Leave rows of no weight out.");

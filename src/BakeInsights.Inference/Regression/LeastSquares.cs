@@ -72,7 +72,8 @@ public static class LeastSquares
         if (values is not null && values.Count != design.RowCount)
         {
             var verb = name == WeightsName ? "have" : "has";
-            throw new ArgumentException($"The {name} {verb} {values.Count} rows and the design {design.RowCount}.", name);
+            throw new ArgumentException(
+                $"The {name} {verb} {values.Count} rows and the design {design.RowCount}.", name);
         }
     }
 }

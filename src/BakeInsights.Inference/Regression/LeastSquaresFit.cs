@@ -30,7 +30,8 @@ public sealed class LeastSquaresFit : ILinearFit
         ResidualSumOfSquares = left.High;
         ResidualDegreesOfFreedom = N - rows.Predictors;
         ResidualStandardDeviation = Math.Sqrt(ResidualSumOfSquares / ResidualDegreesOfFreedom);
-        RSquared = (1 - (left / TotalSumOfSquares.About(rows, centred: RSquaredIsCentred))).High;
+        RSquared = (1 - (left / TotalSumOfSquares.About(
+            rows.Response.Span, rows.Weights, centred: RSquaredIsCentred))).High;
         _coefficients = new Coefficients(
             design.Names, solution.Triangle, solution.Coefficients,
             ResidualSumOfSquares / ResidualDegreesOfFreedom, ResidualDegreesOfFreedom);
@@ -111,6 +112,9 @@ public sealed class LeastSquaresFit : ILinearFit
 
     /// <summary>The rows as they were worked on, for diagnostics.</summary>
     internal WorkRows WorkRows => _rows;
+
+    /// <summary>The variance of a coefficient over the residual variance.</summary>
+    internal double VarianceFactor(int place) => _coefficients.VarianceFactor(_coefficients.Unit(place));
 
     /// <summary>The covariance of two coefficients, by their places from 0.</summary>
     public double Covariance(int i, int j) => Covariance(_coefficients.Unit(i), _coefficients.Unit(j));

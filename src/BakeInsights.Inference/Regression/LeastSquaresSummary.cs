@@ -3,7 +3,9 @@ namespace BakeInsights.Inference;
 /// <summary>What can be said of a least-squares fit as a whole.</summary>
 internal static class LeastSquaresSummary
 {
-    /// <summary>The summary; a perfect fit has no likelihood, and a fit of too few rows no corrected criterion.</summary>
+    /// <summary>
+    /// The summary; a perfect fit has no likelihood, and a fit of too few rows no corrected criterion.
+    /// </summary>
     public static FitSummary Of(LeastSquaresFit fit)
     {
         var likelihood = LogLikelihood(fit.ResidualSumOfSquares, fit.N) + (fit.Weights?.Sum(Math.Log) / 2 ?? 0);

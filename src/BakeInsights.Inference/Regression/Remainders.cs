@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace BakeInsights.Inference;
 
@@ -42,7 +42,11 @@ internal static class Remainders
                 }
             });
         });
-        return [.. Enumerable.Range(0, rows.Predictors).Select(j => parts.Aggregate((Doubled)0, (sum, p) => sum + p[j]))];
+        return
+        [
+            .. Enumerable.Range(0, rows.Predictors)
+                .Select(j => parts.Aggregate((Doubled)0, (sum, part) => sum + part[j])),
+        ];
     }
 
     private delegate void BlockAction(int start, Span<double> high, Span<double> low);
@@ -78,23 +82,23 @@ internal static class Remainders
 
     private static void Subtract(Span<double> high, Span<double> low, Doubled factor, ReadOnlySpan<double> column)
     {
-        var highs = MemoryMarshal.Cast<double, Vector<double>>(high);
-        var lows = MemoryMarshal.Cast<double, Vector<double>>(low);
-        var columns = MemoryMarshal.Cast<double, Vector<double>>(column);
-        var factors = new Vector<double>(-factor.High);
-        var factorLows = new Vector<double>(-factor.Low);
+        var highs = MemoryMarshal.Cast<double, Vector256<double>>(high);
+        var lows = MemoryMarshal.Cast<double, Vector256<double>>(low);
+        var columns = MemoryMarshal.Cast<double, Vector256<double>>(column);
+        var factors = Vector256.Create(-factor.High);
+        var factorLows = Vector256.Create(-factor.Low);
         for (var k = 0; k < columns.Length; k++)
         {
             var product = columns[k] * factors;
-            var error = Vector.FusedMultiplyAdd(columns[k], factors, -product);
+            var error = Vector256.FusedMultiplyAdd(columns[k], factors, -product);
             var sum = highs[k] + product;
             var second = sum - highs[k];
             var rest = (highs[k] - (sum - second)) + (product - second);
             highs[k] = sum;
-            lows[k] += rest + Vector.FusedMultiplyAdd(columns[k], factorLows, error);
+            lows[k] += rest + Vector256.FusedMultiplyAdd(columns[k], factorLows, error);
         }
 
-        for (var i = columns.Length * Vector<double>.Count; i < column.Length; i++)
+        for (var i = columns.Length * Vector256<double>.Count; i < column.Length; i++)
         {
             var product = Doubled.Product(column[i], -factor.High);
             var sum = Doubled.Sum(high[i], product.High);
@@ -115,28 +119,28 @@ internal static class Remainders
     /// <summary>The inner product of a column with a block in two parts; an empty column counts as zeros.</summary>
     private static Doubled Inner(ReadOnlySpan<double> column, ReadOnlySpan<double> high, ReadOnlySpan<double> low)
     {
-        var columns = MemoryMarshal.Cast<double, Vector<double>>(column);
-        var highs = MemoryMarshal.Cast<double, Vector<double>>(high);
-        var lows = MemoryMarshal.Cast<double, Vector<double>>(low);
-        var (sums, rests) = (Vector<double>.Zero, Vector<double>.Zero);
+        var columns = MemoryMarshal.Cast<double, Vector256<double>>(column);
+        var highs = MemoryMarshal.Cast<double, Vector256<double>>(high);
+        var lows = MemoryMarshal.Cast<double, Vector256<double>>(low);
+        var (sums, rests) = (Vector256<double>.Zero, Vector256<double>.Zero);
         for (var k = 0; k < columns.Length; k++)
         {
             var product = columns[k] * highs[k];
-            var error = Vector.FusedMultiplyAdd(columns[k], highs[k], -product);
+            var error = Vector256.FusedMultiplyAdd(columns[k], highs[k], -product);
             var sum = sums + product;
             var second = sum - sums;
             rests += (sums - (sum - second)) + (product - second) + error;
-            rests += lows.IsEmpty ? Vector<double>.Zero : columns[k] * lows[k];
+            rests += lows.IsEmpty ? Vector256<double>.Zero : columns[k] * lows[k];
             sums = sum;
         }
 
         Doubled total = 0;
-        for (var lane = 0; lane < Vector<double>.Count; lane++)
+        for (var lane = 0; lane < Vector256<double>.Count; lane++)
         {
             total += Doubled.Sum(sums[lane], rests[lane]);
         }
 
-        for (var i = columns.Length * Vector<double>.Count; i < column.Length; i++)
+        for (var i = columns.Length * Vector256<double>.Count; i < column.Length; i++)
         {
             total += Doubled.Product(column[i], high[i]) + (low.IsEmpty ? 0 : column[i] * low[i]);
         }

@@ -20,7 +20,7 @@ internal static class RunningSolution
         // A sum of n products, of which the factorization is made, is off by at most about n epsilon.
         var tolerance = Math.Max(notes.Rows, columns.Count + 2) * LeastSquares.Epsilon;
         var (triangle, coordinates) = Solution.Split(sums);
-        if (Unexplainable(triangle, notes, columns, blocks, tolerance) is { } problem)
+        if (Unexplainable(triangle, coordinates, notes, columns, blocks, tolerance) is { } problem)
         {
             return problem;
         }
@@ -42,7 +42,8 @@ internal static class RunningSolution
     }
 
     private static FitProblem? Unexplainable(
-        Triangle triangle, ColumnNotes notes, IReadOnlyList<string> columns, int blocks, double tolerance)
+        Triangle triangle, Doubled[] coordinates, ColumnNotes notes, IReadOnlyList<string> columns, int blocks,
+        double tolerance)
     {
         for (var j = 0; j < columns.Count; j++)
         {
@@ -61,7 +62,19 @@ internal static class RunningSolution
             }
         }
 
-        var spread = blocks > 0 || notes.HasConstant ? notes.ResponseVaries : notes.Length(columns.Count) > 0;
+        if (blocks > 0 && Length(coordinates) <= tolerance * notes.Length(columns.Count))
+        {
+            return new FitProblem(
+                FitProblemKind.NoSpread,
+                [LeastSquares.ResponseName],
+                "Column response doesn't vary within any block, so there is nothing to explain.",
+                "Add rows in which response differs within a block.");
+        }
+
+        var spread = notes.HasConstant ? notes.ResponseVaries : notes.Length(columns.Count) > 0;
         return spread ? null : FitProblems.NoSpread(LeastSquares.ResponseName);
     }
+
+    private static double Length(Doubled[] coordinates) =>
+        coordinates.Aggregate(0.0, (length, c) => double.Hypot(length, c.High));
 }

@@ -38,6 +38,19 @@ internal sealed record Solution(Triangle Triangle, Doubled[] Coefficients, doubl
             : Finished(rows, doubled, coordinates, doubled.Solve(coordinates));
     }
 
+    /// <summary>The coefficients without refinement, for iterations that solve again and again.</summary>
+    public static Doubled[] CoefficientsOf(WorkRows rows)
+    {
+        var (plain, plainCoordinates) = Factors<double, PlainArithmetic>(rows);
+        if (plain.Condition() <= LargestPlainCondition)
+        {
+            return plain.Solve(plainCoordinates);
+        }
+
+        var (doubled, coordinates) = Factors<Doubled, DoubledArithmetic>(rows);
+        return doubled.Solve(coordinates);
+    }
+
     /// <summary>
     /// How long the residuals of a perfect fit can be by rounding: each is a sum of p + 1 terms and takes p + 2
     /// roundings of at most half an epsilon of the summed magnitudes (Higham 2002, Accuracy and Stability of Numerical

@@ -1,19 +1,19 @@
 namespace BakeInsights.Inference;
 
-/// <summary>The weighted sum of squares of a response.</summary>
+/// <summary>The weighted sum of squares of a column.</summary>
 internal static class TotalSumOfSquares
 {
     /// <summary>About the weighted mean, or about zero.</summary>
-    public static Doubled About(WorkRows rows, bool centred)
+    public static Doubled About(ReadOnlySpan<double> values, double[]? weights, bool centred)
     {
         Doubled centre = 0;
         if (centred)
         {
-            centre = rows.Weights is { } weights
-                ? DoubledSums.Products(rows.Response.Span, weights) / DoubledSums.Sum(weights)
-                : DoubledSums.Sum(rows.Response.Span) / rows.Count;
+            centre = weights is null
+                ? DoubledSums.Sum(values) / values.Length
+                : DoubledSums.Products(values, weights) / DoubledSums.Sum(weights);
         }
 
-        return DoubledSums.SquaredDistances(rows.Response.Span, centre, rows.Weights);
+        return DoubledSums.SquaredDistances(values, centre, weights);
     }
 }

@@ -29,8 +29,8 @@ internal static class NistDigits
         ## Linear regression
 
         `LeastSquares.Fit`, with `DesignColumn.Power` for the polynomials. Filip and the Wampler sets are polynomials in
-        raw powers of x, made to be hard: their columns nearly depend on each other, so that the fit goes over to doubled
-        precision.
+        raw powers of x, made to be hard: their columns nearly depend on each other, so that the fit goes over to
+        doubled precision.
 
         | data set | difficulty | rows | columns | coefficients | SD of coefficients | residual SD | R-squared | limit |
         |---|---|---|---|---|---|---|---|---|
@@ -45,8 +45,8 @@ internal static class NistDigits
         {string.Concat(NistSet.All.Select(Compared))}
         ## One-way analysis of variance
 
-        `LeastSquares.Compare` of the fit with a column for every group but the first, and the fit without: the worst over
-        F, both sums of squares, R-squared and the residual SD.
+        `LeastSquares.Compare` of the fit with a column for every group but the first, and the fit without: the worst
+        over F, both sums of squares, R-squared and the residual SD.
 
         | data set | rows | groups | digits | limit |
         |---|---|---|---|---|

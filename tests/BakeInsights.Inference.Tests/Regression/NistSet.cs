@@ -46,7 +46,9 @@ internal sealed class NistSet
     /// <summary>The digits over coefficients and their standard deviations.</summary>
     public double Digits => Math.Min(CoefficientDigits, DeviationDigits);
 
-    /// <summary>The digits that the exact fit of the data as rounded to doubles shares with the certified one.</summary>
+    /// <summary>
+    /// The digits that the exact fit of the data as rounded to doubles shares with the certified one.
+    /// </summary>
     public double InputLimit
     {
         get
