@@ -31,7 +31,7 @@ internal sealed class FitCommand : Command<FitSettings>
     public override int Execute(CommandContext context, FitSettings settings, CancellationToken cancellationToken)
     {
         var units = settings.UnitSystem();
-        var journal = Journal.Read(settings.RequirePath());
+        var journal = Read(settings);
         var riseTime = RiseTime.Ask(journal.Bakes);
         var loafVolume = LoafVolume.Ask(journal.Bakes);
         Console.Out.Write(settings.Json
@@ -41,6 +41,12 @@ internal sealed class FitCommand : Command<FitSettings>
             ? JournalSettings.ExitCodeFor(journal.Reading)
             : throw new CommandFailure(
                 $"{settings.JournalPath} supports neither fit: " + riseTime.Match(_ => "", problem => $"{problem.Message} {problem.Remedy}"));
+    }
+
+    private static Journal Read(FitSettings settings)
+    {
+        var journal = Journal.Read(settings.RequirePath());
+        return settings.HideNames ? HiddenNames.Of(journal).In(journal) : journal;
     }
 
     private static string Text(

@@ -24,14 +24,21 @@ internal sealed class BakeStream
     /// <summary>What came of the reading.</summary>
     public JournalReading Reading => new(_name, _rows, _kept, _notices.Notices, _notices.Counts);
 
+    /// <summary>The line of the last row, kept or not, in its file.</summary>
+    public long LastLine => _row.Line;
+
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
     /// <param name="keepsTexts">Whether the bakes need their texts.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
-    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take)
+    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take) =>
+        Read(path, JournalFiles.Find(path), keepsTexts, take);
+
+    /// <summary>Reads these files as those of a journal.</summary>
+    public static BakeStream Read(string path, IReadOnlyList<string> files, bool keepsTexts, Action<RowValues> take)
     {
         var stream = new BakeStream(path, keepsTexts);
-        foreach (var file in JournalFiles.Find(path))
+        foreach (var file in files)
         {
             stream.ReadFile(file, take);
         }
@@ -111,6 +118,10 @@ internal sealed class BakeStream
         {
             bytes = Encoding.UTF8.GetBytes(FallbackId());
         }
+        else if (bytes[0] == '\'')
+        {
+            bytes = Encoding.UTF8.GetBytes(CellText.Unmarked(Encoding.UTF8.GetString(bytes)));
+        }
 
         if (_ids.FindOrAdd(bytes, _row.File, _row.Line) is not { } first)
         {
@@ -121,6 +132,9 @@ internal sealed class BakeStream
         return false;
     }
 
-    private string FallbackId() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(_row.File)}:{_row.Line}");
+    private string FallbackId() => FallbackId(_row);
+
+    /// <summary>What a bake is called that was given no name.</summary>
+    internal static string FallbackId(RowValues row) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(row.File)}:{row.Line}");
 }

@@ -21,18 +21,27 @@ public sealed record JournalReading(
     /// </summary>
     /// <param name="path">A folder with <c>bakes*.csv</c> in it, or one CSV file.</param>
     /// <param name="canonical">Takes the bakes in canonical columns and units; null when they aren't wanted.</param>
+    /// <param name="hidesNames">Whether bakers and judges are replaced by labels (<see cref="HiddenNames"/>).</param>
     /// <exception cref="JournalFileException">The path, or a file of the journal, can't be read at all.</exception>
-    public static JournalReading Of(string path, TextWriter? canonical = null)
+    public static JournalReading Of(string path, TextWriter? canonical = null, bool hidesNames = false)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var used = canonical is null ? null : new UsedColumns();
-        var reading = BakeStream.Read(path, keepsTexts: used is not null, row => used?.Add(row)).Reading;
+        var names = hidesNames ? new NameCollector() : null;
+        var reading = BakeStream.Read(path, keepsTexts: used is not null || names is not null, row =>
+        {
+            used?.Add(row);
+            names?.Add(row);
+        }).Reading;
+
+        // Any row may name a baker whom only a later one makes known, so names are hidden after all were seen.
+        var hidden = names?.Finish();
         if (canonical is not null)
         {
-            using var csv = new CanonicalCsvWriter(canonical, used!);
-            BakeStream.Read(path, keepsTexts: true, csv.Write);
+            using var csv = new CanonicalCsvWriter(canonical, hidden is null ? used! : used!.Renamed(hidden.In));
+            BakeStream.Read(path, keepsTexts: true, row => csv.Write(hidden?.In(row) ?? row));
         }
 
-        return reading;
+        return hidden?.In(reading) ?? reading;
     }
 }

@@ -89,14 +89,14 @@ internal sealed class RowReader
 
         foreach (var binding in _texts)
         {
-            row.Texts[((TextColumn)binding.Column!).Index] = Text(csv, binding) is { Length: > 0 } text ? text : null;
+            row.Texts[((TextColumn)binding.Column!).Index] = Text(csv, binding) is { Length: > 0 } text ? CellText.Unmarked(text) : null;
         }
 
         foreach (var binding in _own)
         {
             if (Text(csv, binding) is { Length: > 0 } text)
             {
-                row.OwnColumns[binding.Header] = text;
+                row.OwnColumns[binding.Header] = CellText.Unmarked(text);
             }
         }
     }
