@@ -55,8 +55,36 @@ public sealed class BakeField
             : $"{typed} {asked.Symbol}";
     }
 
+    /// <summary>What the column would hold for a bake; null where the bake has nothing for it, or it held cups.</summary>
+    /// <remarks>A weight is no way to say again what was filled by the cup, so such a cell is not made up.</remarks>
+    public string? CellFor(Bake bake)
+    {
+        ArgumentNullException.ThrowIfNull(bake);
+        return Column switch
+        {
+            QuantityColumn { Dimension: Dimension.TimeOfDay } => null,
+            QuantityColumn quantity when bake[quantity] is { } value => CellFor(quantity, value),
+            ChoiceColumn choice => bake[choice],
+            TextColumn text => bake[text],
+            null => bake.OwnColumns.GetValueOrDefault(Name),
+            _ => null,
+        };
+    }
+
     /// <inheritdoc/>
     public override string ToString() => Name;
+
+    private string? CellFor(QuantityColumn quantity, double value)
+    {
+        var canonical = MeasureUnits.Canonical(quantity.Dimension);
+        return canonical is null ? Number(value)
+            : Unit is null ? $"{Number(value)} {canonical.Symbol}"
+            : Unit.Dimension == quantity.Dimension ? Number(Exact(value, canonical, Unit))
+            : null;
+    }
+
+    // The digits that a kitchen's numbers have, without the dust of a conversion.
+    private static string Number(double value) => Math.Round(value, 6).ToString(CultureInfo.InvariantCulture);
 
     private static int DecimalsOf(string typed)
     {
@@ -66,10 +94,8 @@ public sealed class BakeField
 
     private static string Converted(double typed, int typedDecimals, MeasureUnit from, MeasureUnit to)
     {
-        // All units are straight lines, value = canonical x factor + offset.
-        var offset = to.ToCanonical(0);
-        var exact = (from.ToCanonical(typed) - offset) / (to.ToCanonical(1) - offset);
-        var allowed = KeptPart * Math.Pow(10, -typedDecimals) * Math.Abs((from.ToCanonical(1) - from.ToCanonical(0)) / (to.ToCanonical(1) - offset));
+        var exact = Exact(typed, from, to);
+        var allowed = KeptPart * Math.Pow(10, -typedDecimals) * Math.Abs(Exact(1, from, to) - Exact(0, from, to));
         var decimals = 0;
         while (decimals < MostDecimals && Math.Abs(Math.Round(exact, decimals) - exact) > allowed)
         {
@@ -77,5 +103,12 @@ public sealed class BakeField
         }
 
         return Math.Round(exact, decimals).ToString(CultureInfo.InvariantCulture);
+    }
+
+    // All units are straight lines: value = canonical x factor + offset.
+    private static double Exact(double value, MeasureUnit from, MeasureUnit to)
+    {
+        var offset = to.ToCanonical(0);
+        return (from.ToCanonical(value) - offset) / (to.ToCanonical(1) - offset);
     }
 }
