@@ -87,8 +87,9 @@ internal sealed class AddDialog
         _talk.Say(question.Text);
         while (true)
         {
-            var filled = Filled(entry, question, Answer(question.Prompt(_form.Last)));
-            var objection = filled is null ? "A cell holds one line of text." : Objection(filled, field);
+            var answer = Answer(question.Prompt(_form.Last));
+            var filled = Filled(entry, question, answer);
+            var objection = filled is null ? "A cell holds one line of text." : Objection(filled, field, answer);
             if (objection is null)
             {
                 return filled!;
@@ -116,13 +117,13 @@ internal sealed class AddDialog
     }
 
     // Without a day the row would be set aside unread, so a day stands in until it has its own.
-    private string? Objection(BakeEntry entry, BakeField field)
+    private string? Objection(BakeEntry entry, BakeField field, string answer)
     {
         var isUnread = field != _day && _day is not null && entry[_day].Length == 0;
         var reading = (isUnread ? entry.With(_day!, FieldQuestion.Of(_form, _day!, _units, _today).Offered!, null) : entry).Read();
         if (reading.Notices.FirstOrDefault(notice => notice.Gravity >= Gravity.Unread && FieldOf(notice) == field) is { } notice)
         {
-            return EntryView.Remark(notice);
+            return EntryView.Remark(notice with { Text = answer });
         }
 
         return field.Column == BakeColumns.Id && entry.Id.Length > 0 && _form.HolderOf(entry.Id) is { } holder

@@ -16,8 +16,8 @@ public static class EntryView
         ArgumentNullException.ThrowIfNull(entry);
         ArgumentNullException.ThrowIfNull(reading);
         var rows = entry.Form.Fields
-            .Select(field => (IReadOnlyList<string>)[field.Name, entry[field], Understood(field, reading.Bake, units)])
-            .Where(cells => cells[1].Length > 0 || cells[0].Equals(BakeColumns.Id.Name, StringComparison.OrdinalIgnoreCase));
+            .Where(field => entry[field].Length > 0 || field.Column == BakeColumns.Id)
+            .Select(field => (IReadOnlyList<string>)[field.Name, Written(entry, field, reading.Bake), Understood(field, reading.Bake, units)]);
         var table = new ViewTable(
             $"A bake for {Path.GetFileName(entry.Form.File)}, as it will be written and as it is understood:",
             [new ViewColumn("Field", false), new ViewColumn("Written", false), new ViewColumn("Understood", false)],
@@ -41,6 +41,10 @@ public static class EntryView
         ArgumentNullException.ThrowIfNull(field);
         return (bake is null ? null : TextOf(field, bake, units)) ?? "–";
     }
+
+    // A bake that is given no name gets one where the journal numbers its bakes.
+    private static string Written(BakeEntry entry, BakeField field, Bake? bake) =>
+        entry[field].Length == 0 && entry.Form.NextId is not null ? bake?.Id ?? "" : entry[field];
 
     private static string? TextOf(BakeField field, Bake bake, UnitSystem units) => field.Column switch
     {

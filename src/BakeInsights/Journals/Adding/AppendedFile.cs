@@ -66,10 +66,18 @@ internal sealed class AppendedFile : IDisposable
     /// <summary>Writes all bytes of a stream, then those of the line, and waits until the disk has them.</summary>
     internal static void Write(Stream from, string to, ReadOnlySpan<byte> line)
     {
-        using var stream = File.Create(to);
-        from.CopyTo(stream);
-        stream.Write(line);
-        stream.Flush(flushToDisk: true);
+        try
+        {
+            using var stream = File.Create(to);
+            from.CopyTo(stream);
+            stream.Write(line);
+            stream.Flush(flushToDisk: true);
+        }
+        catch (ArgumentOutOfRangeException failure)
+        {
+            // What .NET makes of a file that its file system, or a limit set for its user, does not let grow so long.
+            throw new IOException("The file would be longer than it may be.", failure);
+        }
     }
 
     private (long Length, DateTime Written) State() => (new FileInfo(_file).Length, File.GetLastWriteTimeUtc(_file));

@@ -6,7 +6,7 @@ namespace BakeInsights;
 public sealed class BakeField
 {
     // A converted number is written so exactly that it gives back what was typed to this part of its last digit.
-    private const double KeptPart = 0.01;
+    private const double KeptPart = 0.005;
     private const int MostDecimals = 8;
 
     private readonly ColumnBinding _binding;
