@@ -58,7 +58,7 @@ public sealed class AddCommandTests : IDisposable
 
     [Fact]
     public void An_unknown_field_is_refused_with_the_nearest_there_are() => RefusesAndLeaves(
-        $"{_file} has no column dough_tmp: it has dough_temp_c, flour_g, baked_on, bake_id, rise_min, press_test, baker.",
+        $"{_file} has no column dough_tmp: it has dough_temp_c, flour_g, bake_id, baked_on, rise_min, press_test, baker.",
         "--set", "dough_tmp=24");
 
     [Fact]

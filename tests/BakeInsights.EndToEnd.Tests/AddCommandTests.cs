@@ -63,11 +63,11 @@ public sealed class AddCommandTests : IDisposable
     [Fact]
     public async Task When_the_copy_finds_no_room_the_journal_stays()
     {
-        var old = Header + string.Concat(Enumerable.Range(1, 8_000).Select(i => $"A-{i},2026-10-01,a note of some length\n"));
+        var old = Header + string.Concat(Enumerable.Range(1, 35_000).Select(i => $"A-{i},2026-10-01,a note of some length\n"));
         _folder.Write("bakes.csv", old);
         var run = await Started.RunAsync(
             "sh",
-            ["-c", "trap '' XFSZ; exec prlimit --fsize=150000 \"$@\"", "sh", .. BakeCommand.Line(Arguments("notes=one"))],
+            ["-c", "trap '' XFSZ; exec prlimit --fsize=1200000 \"$@\"", "sh", .. BakeCommand.Line(Arguments("notes=one"))],
             _folder.Path,
             new Dictionary<string, string> { ["DOTNET_EnableWriteXorExecute"] = "0" });
         Assert.Equal((2, ""), (run.ExitCode, run.Output));

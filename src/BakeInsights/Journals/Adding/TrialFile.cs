@@ -13,10 +13,9 @@ internal static class TrialFile
         try
         {
             var file = Path.Combine(folder.FullName, Path.GetFileName(form.File));
-            using (var trial = File.Create(file))
+            using (var beginning = new MemoryStream(Beginning(form)))
             {
-                trial.Write(Beginning(form));
-                trial.Write(line);
+                AppendedFile.Write(beginning, file, line);
             }
 
             RowValues? last = null;
