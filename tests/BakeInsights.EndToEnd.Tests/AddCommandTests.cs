@@ -19,14 +19,14 @@ public sealed class AddCommandTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Fact]
-    public async Task Two_at_once_both_arrive()
+    public async Task Several_at_once_all_arrive()
     {
-        var runs = await Task.WhenAll(Add("notes=one"), Add("notes=two"), Add("notes=three"));
+        var runs = await Task.WhenAll(Add("notes=one"), Add("notes=two"), Add("notes=three"), Add("notes=four"));
         Assert.All(runs, run => Assert.Equal((0, ""), (run.ExitCode, run.Errors)));
         var lines = await File.ReadAllLinesAsync(_file);
         Assert.Equal([Header.TrimEnd(), "A-1,2026-10-01,"], lines[..2]);
-        Assert.Equal(["A-2", "A-3", "A-4"], lines[2..].Select(line => line.Split(',')[0]));
-        Assert.Equal(["one", "three", "two"], lines[2..].Select(line => line.Split(',')[2]).Order());
+        Assert.Equal(["A-2", "A-3", "A-4", "A-5"], lines[2..].Select(line => line.Split(',')[0]));
+        Assert.Equal(["four", "one", "three", "two"], lines[2..].Select(line => line.Split(',')[2]).Order());
         Assert.Equal([_file], Directory.GetFileSystemEntries(_folder.Path));
     }
 

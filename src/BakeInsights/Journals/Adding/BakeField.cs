@@ -83,8 +83,13 @@ public sealed class BakeField
             : null;
     }
 
-    // The digits that a kitchen's numbers have, without the dust of a conversion.
-    private static string Number(double value) => Math.Round(value, 6).ToString(CultureInfo.InvariantCulture);
+    // The digits that a kitchen's numbers have, without the dust of a conversion. Three digits behind a point could
+    // be thousands in a file with decimal commas; a fourth rules that out.
+    private static string Number(double value, int decimals = 6)
+    {
+        var text = Math.Round(value, decimals).ToString(CultureInfo.InvariantCulture);
+        return text.IndexOf('.', StringComparison.Ordinal) == text.Length - 4 ? text + "0" : text;
+    }
 
     private static int DecimalsOf(string typed)
     {
@@ -102,7 +107,7 @@ public sealed class BakeField
             decimals++;
         }
 
-        return Math.Round(exact, decimals).ToString(CultureInfo.InvariantCulture);
+        return Number(exact, decimals);
     }
 
     // All units are straight lines: value = canonical x factor + offset.

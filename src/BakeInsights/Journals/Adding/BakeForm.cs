@@ -10,6 +10,9 @@ public sealed class BakeForm
         Header = header;
         Fields = fields;
         Shape = shape;
+
+        // Before the bakes: what another writer adds in between has to be known to the numbering.
+        Beginning = TrialFile.Beginning(files[^1], shape);
         SoFar = BakesSoFar.Read(path, files);
     }
 
@@ -33,6 +36,8 @@ public sealed class BakeForm
     internal IReadOnlyList<string> Header { get; }
 
     internal FileShape Shape { get; }
+
+    internal byte[] Beginning { get; }
 
     internal BakesSoFar SoFar { get; }
 

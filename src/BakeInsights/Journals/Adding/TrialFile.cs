@@ -13,7 +13,7 @@ internal static class TrialFile
         try
         {
             var file = Path.Combine(folder.FullName, Path.GetFileName(form.File));
-            using (var beginning = new MemoryStream(Beginning(form)))
+            using (var beginning = new MemoryStream(form.Beginning))
             {
                 AppendedFile.Write(beginning, file, line);
             }
@@ -29,12 +29,13 @@ internal static class TrialFile
         }
     }
 
-    private static byte[] Beginning(BakeForm form)
+    /// <summary>The first lines of a file, all of them if it is not long.</summary>
+    public static byte[] Beginning(string file, FileShape shape)
     {
-        using var file = File.OpenRead(form.File);
-        var bytes = new byte[Math.Min(MostBytes, file.Length)];
-        file.ReadExactly(bytes);
-        return bytes.Length == file.Length ? bytes : WholeLines(bytes, form.Shape);
+        using var stream = File.OpenRead(file);
+        var bytes = new byte[Math.Min(MostBytes, stream.Length)];
+        stream.ReadExactly(bytes);
+        return bytes.Length == stream.Length ? bytes : WholeLines(bytes, shape);
     }
 
     private static byte[] WholeLines(byte[] bytes, FileShape shape)

@@ -83,6 +83,7 @@ public sealed class BakeAppenderTests : IDisposable
         var entry = Entry(path, ("baked_on", "2026-10-02"));
         Append(path, ("baked_on", "2026-10-01"));
 
+        Assert.Null(entry.Read().Objection);
         Assert.Equal("A-3", BakeAppender.Append(entry, CancellationToken.None).Id);
         Assert.Equal("bake_id,baked_on\nA-1,2026-09-01\nA-2,2026-10-01\nA-3,2026-10-02\n", File.ReadAllText(path));
     }

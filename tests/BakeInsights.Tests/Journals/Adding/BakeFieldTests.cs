@@ -12,11 +12,11 @@ public sealed class BakeFieldTests : IDisposable
 
     // Factors: NIST Special Publication 811, Appendix B (1 oz = 28.349 523 g; °C = (°F - 32)/1.8).
     [Theory]
-    [InlineData("dough_temp_c", "76", "24.444")]
+    [InlineData("dough_temp_c", "76", "24.4440")]
     [InlineData("dough_temp_c", "77", "25")]
     [InlineData("dough_temp_f", "76", "76")]
     [InlineData("flour_g", "35", "992.2")]
-    [InlineData("yeast_g", "0.25", "7.087")]
+    [InlineData("yeast_g", "0.25", "7.0870")]
     [InlineData("rise_min", "75", "75")]
     [InlineData("loaf_count", "2", "2")]
     public void Bare_number_in_us_units_is_written_in_the_columns(string column, string typed, string cell)
@@ -28,7 +28,7 @@ public sealed class BakeFieldTests : IDisposable
 
     [Theory]
     [InlineData("dough_temp_f", "25", "77")]
-    [InlineData("flour_oz", "500", "17.637")]
+    [InlineData("flour_oz", "500", "17.6370")]
     [InlineData("rise_h", "90", "1.5")]
     public void Bare_number_in_metric_units_is_written_in_the_columns(string column, string typed, string cell)
     {
