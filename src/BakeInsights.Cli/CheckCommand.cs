@@ -29,12 +29,12 @@ internal sealed class CheckCommand : Command<CheckSettings>
         var path = settings.RequirePath();
         if (settings.To is not { } target)
         {
-            return JournalReading.Of(path);
+            return JournalReading.Of(path, hidesNames: settings.HideNames);
         }
 
         RequireNew(target);
         JournalReading? reading = null;
-        WholeFile.Write(target, writer => reading = JournalReading.Of(path, writer));
+        WholeFile.Write(target, writer => reading = JournalReading.Of(path, writer, settings.HideNames));
         return reading!;
     }
 

@@ -7,21 +7,9 @@ namespace BakeInsights.Cli;
 /// <summary>What <c>bakeinsights fit</c> is asked.</summary>
 internal sealed class FitSettings : JournalSettings
 {
-    private const string Metric = "metric";
-    private const string Us = "us";
-
     [CommandOption("--units <UNITS>")]
     [Description("The units that people read: metric or us. JSON stays metric.")]
-    public string Units { get; init; } = Metric;
-
-    /// <summary>The system of units.</summary>
-    /// <exception cref="CommandFailure">There is none of that name.</exception>
-    public UnitSystem UnitSystem() => Units switch
-    {
-        Metric => BakeInsights.UnitSystem.Metric,
-        Us => BakeInsights.UnitSystem.Us,
-        _ => throw new CommandFailure($"There are no units {Units}: say {Metric} or {Us}."),
-    };
+    public string Units { get; init; } = UnitsOption.Metric;
 }
 
 /// <summary><c>bakeinsights fit</c>: both regressions of a journal and what they say.</summary>
@@ -29,8 +17,8 @@ internal sealed class FitCommand : Command<FitSettings>
 {
     public override int Execute(CommandContext context, FitSettings settings, CancellationToken cancellationToken)
     {
-        var units = settings.UnitSystem();
-        var fit = JournalFit.Of(settings.RequirePath());
+        var units = UnitsOption.Read(settings.Units);
+        var fit = JournalFit.Of(settings.RequirePath(), settings.HideNames);
         Console.Out.Write(settings.Json ? JsonText.Write(FitJson.From(fit)) + "\n" : Text(fit, units));
         return fit.RiseTime.Succeeded || fit.LoafVolume.Succeeded
             ? JournalSettings.ExitCodeFor(fit.Reading)

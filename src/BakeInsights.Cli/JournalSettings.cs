@@ -14,6 +14,10 @@ internal abstract class JournalSettings : CommandSettings
     [Description("Print one JSON document and nothing else.")]
     public bool Json { get; init; }
 
+    [CommandOption("--hide-names")]
+    [Description("Write baker A, baker B and so on for the names of bakers and judges, in notes too.")]
+    public bool HideNames { get; init; }
+
     /// <summary>Where the journal is.</summary>
     /// <exception cref="CommandFailure">Its name is blank.</exception>
     public string RequirePath() => string.IsNullOrWhiteSpace(JournalPath)

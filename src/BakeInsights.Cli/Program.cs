@@ -23,6 +23,10 @@ app.Configure(command =>
     command.AddCommand<FitCommand>("fit")
         .WithDescription("Fit rise time and loaf volume, and say what moved them.")
         .WithExample("fit", "data-demo/millpond-lane", "--units", "us");
+    command.AddCommand<AddCommand>("add")
+        .WithDescription("Add one more bake to a journal: asked for and checked.")
+        .WithExample("add", "my-journal", "--units", "us")
+        .WithExample("add", "my-journal", "--set", "baked_on=2026-10-31", "--set", "dough_temp=76F");
     command.AddCommand<NewCommand>("new")
         .WithDescription("Start a journal.")
         .WithExample("new", "my-journal");

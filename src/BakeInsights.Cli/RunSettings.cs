@@ -31,15 +31,9 @@ internal sealed class RunSettings : CommandSettings
     public IReadOnlyDictionary<string, string> NotebookSettings()
     {
         var values = new Dictionary<string, string>();
-        foreach (var pair in Set)
+        foreach (var pair in Set.Select(NamedValue.Of))
         {
-            var sign = pair.IndexOf('=', StringComparison.Ordinal);
-            if (sign < 1)
-            {
-                throw new CommandFailure($"--set {pair} has no value: write --set name=value.");
-            }
-
-            Add(values, pair[..sign].Trim(), pair[(sign + 1)..]);
+            Add(values, pair.Name, pair.Value);
         }
 
         Add(values, "journal", Journal);

@@ -20,7 +20,7 @@ public sealed class NewCommandTests : IDisposable
             $"{journal} is a new journal. Write a line for each bake in {Path.Combine(journal, "bakes.csv")}, then run: bakeinsights check {journal}"
             + Environment.NewLine,
             made.Out);
-        Assert.Equal(["README.md", "bakes.csv"], Directory.GetFiles(journal).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["README.md", "bakes.csv", "csv-metadata.json"], Directory.GetFiles(journal).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.StartsWith("bake_id,baked_on,", File.ReadAllText(Path.Combine(journal, "bakes.csv")), StringComparison.Ordinal);
 
         var check = Command.Run("check", journal);
@@ -44,6 +44,7 @@ public sealed class NewCommandTests : IDisposable
     [Theory]
     [InlineData("bakes.csv")]
     [InlineData("README.md")]
+    [InlineData("csv-metadata.json")]
     public void A_folder_with_a_file_of_that_name_is_left_as_it_is(string name)
     {
         var there = _folder.Write(name, "mine");
@@ -59,7 +60,7 @@ public sealed class NewCommandTests : IDisposable
     {
         Command.RunUnder("en-US", "new", _folder.File("usual"));
         Command.RunUnder(culture, "new", _folder.File("other"));
-        Assert.All(["bakes.csv", "README.md"], name => Assert.Equal(
+        Assert.All(["bakes.csv", "README.md", "csv-metadata.json"], name => Assert.Equal(
             File.ReadAllBytes(Path.Combine(_folder.File("usual"), name)), File.ReadAllBytes(Path.Combine(_folder.File("other"), name))));
     }
 }

@@ -13,6 +13,9 @@ internal static class BakeCommand
     private static string Program { get; } =
         Repository.Path($"src/BakeInsights.Cli/bin/{Configuration}/net10.0/BakeInsights.Cli.dll");
 
+    /// <summary>The program and its arguments, for a test that starts the command in a way of its own.</summary>
+    public static string[] Line(params string[] arguments) => ["dotnet", Program, .. arguments];
+
     /// <summary>Starts the command in a folder.</summary>
     public static Task<Started> RunAsync(string folder, params string[] arguments) =>
         Started.RunAsync("dotnet", [Program, .. arguments], folder);

@@ -13,54 +13,57 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
     /// tenth of the first bakes supports, and all bakes go into running sums: the memory stays the same however long
     /// the journal is.
     /// </summary>
-    public const int KeptBakes = 50_000;
+    public const int KeptBakes = JournalReader.KeptBakes;
 
     // Five thousand bakes show what a journal varies as well as fifty thousand do, in a tenth of the time.
     private const int SampleStep = 10;
 
     /// <summary>Reads a journal once and asks both questions of it.</summary>
     /// <param name="path">A folder with <c>bakes*.csv</c> in it, or one CSV file.</param>
+    /// <param name="hidesNames">Whether bakers and judges are replaced by labels (<see cref="HiddenNames"/>).</param>
     /// <exception cref="JournalFileException">The path, or a file of the journal, can't be read at all.</exception>
-    public static JournalFit Of(string path)
+    public static JournalFit Of(string path, bool hidesNames = false)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var riseTime = new GrowingAnswer(BakeInsights.RiseTime.Question);
         var loafVolume = new GrowingAnswer(BakeInsights.LoafVolume.Question);
-        List<Bake>? kept = [];
+        List<RowValues>? kept = [];
         using var passing = new PassingBakes(bake =>
         {
             riseTime.Add(bake);
             loafVolume.Add(bake);
         });
-        var reading = BakeStream.Read(
-            path,
-            keepsTexts: false,
-            row =>
+        var stream = BakeStream.Read(path, textsOf: KeptBakes + 1, row =>
+        {
+            if (kept is null)
             {
-                if (kept is null)
-                {
-                    passing.Add(row);
-                    return;
-                }
+                passing.Add(row);
+                return;
+            }
 
-                kept.Add(new Bake(row.Copy()));
-                if (kept.Count > KeptBakes)
-                {
-                    riseTime.Start(kept);
-                    loafVolume.Start(kept);
-                    kept = null;
-
-                    // The first bakes have lived long enough to be taken for permanent, and little is allocated from
-                    // here on: without a word their memory would be kept to the end.
-                    GC.Collect();
-                }
-            },
-            named: KeptBakes + 1).Reading;
+            kept.Add(row.Copy());
+            if (kept.Count > KeptBakes)
+            {
+                Bake[] first = [.. kept.Select(one => new Bake(one))];
+                riseTime.Start(first);
+                loafVolume.Start(first);
+                kept = null;
+            }
+        });
         passing.Finish();
-        return new(
-            reading,
-            riseTime.Finish(kept).Select(model => new RiseTimeAnswer(model)),
-            loafVolume.Finish(kept).Select(model => new LoafVolumeAnswer(model)));
+        if (kept is null)
+        {
+            // The bakes are gone, and their names with them; only what was said of their rows may hold a name.
+            var reading = hidesNames ? JournalReading.Of(path, hidesNames: true) : stream.Reading;
+            return new(
+                reading,
+                riseTime.Finish().Select(model => new RiseTimeAnswer(model)),
+                loafVolume.Finish().Select(model => new LoafVolumeAnswer(model)));
+        }
+
+        var journal = JournalReader.Assemble(path, kept, stream);
+        journal = hidesNames ? HiddenNames.Of(journal).In(journal) : journal;
+        return new(journal.Reading, BakeInsights.RiseTime.Ask(journal.Bakes), BakeInsights.LoafVolume.Ask(journal.Bakes));
     }
 
     /// <summary>One question's model while bakes come in.</summary>
@@ -78,7 +81,6 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
 
         public void Add(Bake bake) => _running?.Add(bake);
 
-        public Attempt<FittedModel> Finish(IReadOnlyList<Bake>? kept) =>
-            kept is not null ? FittedModel.Make(question, kept) : _running?.Finish() ?? _start!;
+        public Attempt<FittedModel> Finish() => _running?.Finish() ?? _start!;
     }
 }

@@ -8,8 +8,7 @@ public sealed class BakeDraft
     /// <summary>Starts a bake of which nothing but its name and day is known.</summary>
     public BakeDraft(string id, DateOnly bakedOn)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(id);
-        _row.Texts[BakeColumns.Id.Index] = id;
+        Set(BakeColumns.Id, id);
         _row.Day = bakedOn;
     }
 
@@ -43,17 +42,42 @@ public sealed class BakeDraft
         return this;
     }
 
-    /// <summary>Sets a text.</summary>
+    /// <summary>Sets a text, without the blanks around it; a blank one is missing.</summary>
+    /// <exception cref="ArgumentException">The text has a line break in it, or is the blank name of a bake.</exception>
     public BakeDraft Set(TextColumn column, string text)
     {
-        _row.Texts[column.Index] = text;
+        var cell = CellText.Require(text, nameof(text));
+        if (column == BakeColumns.Id && cell.Length == 0)
+        {
+            throw new ArgumentException("A bake has a name: its bake_id can't be blank.", nameof(text));
+        }
+
+        _row.Texts[column.Index] = cell.Length == 0 ? null : cell;
         return this;
     }
 
-    /// <summary>Keeps a cell of a column that the toolkit does not know.</summary>
+    /// <summary>Keeps a cell of a column that the toolkit does not know, without the blanks around it.</summary>
+    /// <exception cref="ArgumentException">
+    /// The column has no name, or one that the toolkit knows, or one of the two texts has a line break in it.
+    /// </exception>
     public BakeDraft Keep(string column, string text)
     {
-        _row.Keep(column, text);
+        var name = CellText.Require(column, nameof(column));
+        if (name.Length == 0 || BakeColumns.All.Any(known => HeaderReader.Names([name], BakeColumns.Layout, known)))
+        {
+            throw new ArgumentException($"'{name}' can't be the name of a column of the journal's own.", nameof(column));
+        }
+
+        var cell = CellText.Require(text, nameof(text));
+        if (cell.Length == 0)
+        {
+            _row.Forget(name);
+        }
+        else
+        {
+            _row.Keep(name, cell);
+        }
+
         return this;
     }
 

@@ -13,17 +13,15 @@ internal sealed class BakeStream
     private readonly List<JournalFile> _files = [];
     private readonly ClockSpans _spans;
     private readonly string _name;
-    private readonly bool _keepsTexts;
-    private readonly int _named;
+    private readonly int _textsOf;
     private int _rows;
     private int _kept;
 
-    private BakeStream(string path, bool keepsTexts, int named, TimeZoneInfo? zone)
+    private BakeStream(string path, int textsOf, TimeZoneInfo? zone)
     {
         _spans = new ClockSpans(zone);
-        _named = named;
+        _textsOf = textsOf;
         _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
-        _keepsTexts = keepsTexts;
     }
 
     /// <summary>What came of the reading.</summary>
@@ -35,17 +33,28 @@ internal sealed class BakeStream
     /// <summary>The files of bakes, in the order in which they were read.</summary>
     public IReadOnlyList<JournalFile> Files => _files;
 
+    /// <summary>The line of the last row, kept or not, in its file.</summary>
+    public long LastLine => _row.Line;
+
     /// <summary>Reads all files of a journal; each bake is shown to <paramref name="take"/>, and is gone after it.</summary>
     /// <param name="path">A folder or a file.</param>
-    /// <param name="keepsTexts">Whether the bakes need their texts.</param>
+    /// <param name="textsOf">How many of the first bakes need their texts.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
-    /// <param name="named">How many of the first bakes need their names all the same.</param>
     /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
     public static BakeStream Read(
-        string path, bool keepsTexts, Action<RowValues> take, int named = int.MaxValue, TimeZoneInfo? zone = null)
+        string path, int textsOf, Action<RowValues> take, TimeZoneInfo? zone = null) =>
+        Read(path, JournalFiles.Find(path), textsOf, take, zone);
+
+    /// <summary>Reads these files as those of a journal.</summary>
+    public static BakeStream Read(
+        string path,
+        IReadOnlyList<string> files,
+        int textsOf,
+        Action<RowValues> take,
+        TimeZoneInfo? zone = null)
     {
-        var stream = new BakeStream(path, keepsTexts, named, zone);
-        foreach (var file in JournalFiles.Find(path))
+        var stream = new BakeStream(path, textsOf, zone);
+        foreach (var file in files)
         {
             stream.ReadFile(file, take);
         }
@@ -56,7 +65,7 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
-        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions), _keepsTexts);
+        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions));
         var days = new DayReader(table.Conventions);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
@@ -67,6 +76,7 @@ internal sealed class BakeStream
         {
             _row.Clear();
             _row.Line = table.Line;
+            _row.WantsTexts = _kept < _textsOf;
             if (!ReadDay(table, day, days) || !ReadId(table, id))
             {
                 continue;
@@ -74,9 +84,9 @@ internal sealed class BakeStream
 
             rows.Read(table.Csv, _row, _cups, _notices);
             _spans.Fill(_row, _notices);
-            if (_kept < _named)
+            if (_row.WantsTexts)
             {
-                _row.Texts[BakeColumns.Id.Index] ??= NameOf(table, id);
+                _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
             }
 
             if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
@@ -134,6 +144,10 @@ internal sealed class BakeStream
         {
             bytes = Encoding.UTF8.GetBytes(FallbackId());
         }
+        else if (bytes[0] == '\'')
+        {
+            bytes = Encoding.UTF8.GetBytes(CellText.Unmarked(Encoding.UTF8.GetString(bytes)));
+        }
 
         if (_ids.FindOrAdd(bytes, _row.File, _row.Line) is not { } first)
         {
@@ -144,10 +158,9 @@ internal sealed class BakeStream
         return false;
     }
 
-    // A reading that keeps no texts still needs names for the bakes that it may keep.
-    private string NameOf(CsvTable table, ColumnBinding? binding) =>
-        binding is not null && RowReader.Text(table.Csv, binding) is { Length: > 0 } text ? text : FallbackId();
+    private string FallbackId() => FallbackId(_row);
 
-    private string FallbackId() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(_row.File)}:{_row.Line}");
+    /// <summary>What a bake is called that was given no name.</summary>
+    internal static string FallbackId(RowValues row) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(row.File)}:{row.Line}");
 }

@@ -2,7 +2,10 @@ using CsvHelper;
 
 namespace BakeInsights;
 
-/// <summary>Writes rows of bakes as CSV in canonical columns and units, one at a time.</summary>
+/// <summary>
+/// Writes rows of bakes as CSV in canonical columns and units, one at a time. Texts that a spreadsheet would run as a
+/// formula are marked.
+/// </summary>
 internal sealed class CanonicalCsvWriter : IDisposable
 {
     private readonly CsvWriter _csv;
@@ -15,7 +18,7 @@ internal sealed class CanonicalCsvWriter : IDisposable
         _csv = CsvWriter.Create(writer, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true);
         _known = [.. used.Known];
         _own = [.. used.Own];
-        _csv.WriteRecord([.. _known.Select(column => column.Name), .. _own]);
+        _csv.WriteRecord([.. _known.Select(column => column.Name), .. _own.Select(CellText.Marked)]);
     }
 
     /// <summary>Writes a row.</summary>
@@ -28,7 +31,7 @@ internal sealed class CanonicalCsvWriter : IDisposable
 
         foreach (var name in _own)
         {
-            _csv.WriteField(row.OwnColumns.GetValueOrDefault(name, ""));
+            _csv.WriteField(CellText.Marked(row.OwnColumns.GetValueOrDefault(name, "")));
         }
 
         _csv.EndRecord();
@@ -54,7 +57,7 @@ internal sealed class CanonicalCsvWriter : IDisposable
                 _csv.WriteField(row.Choices[choice.Index] is var place and >= 0 ? choice.Values[place] : "");
                 break;
             case TextColumn text:
-                _csv.WriteField(row.Texts[text.Index] ?? "");
+                _csv.WriteField(CellText.Marked(row.Texts[text.Index] ?? ""));
                 break;
             case DayColumn:
                 _csv.WriteField(row.Day);

@@ -10,7 +10,7 @@ internal static class HeaderReader
         var bindings = new List<ColumnBinding>();
         for (var i = 0; i < headers.Count; i++)
         {
-            var binding = Bind(i, headers[i].Trim(), layout);
+            var binding = Bind(i, CellText.Unmarked(headers[i].Trim()), layout);
             var earlier = bindings.Find(other =>
                 other.Header == binding.Header || (other.Column is not null && other.Column == binding.Column));
             if (earlier is not null)

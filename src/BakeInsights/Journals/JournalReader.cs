@@ -5,12 +5,24 @@ namespace BakeInsights;
 /// <summary>Reads a journal into memory.</summary>
 internal static class JournalReader
 {
+    /// <summary>
+    /// Up to this many bakes a journal is kept in memory, with the files beside them; past it, bakes go by one at a
+    /// time and the other files are not read.
+    /// </summary>
+    public const int KeptBakes = 50_000;
+
     /// <inheritdoc cref="Journal.Read"/>
     public static Journal Read(string path, TimeZoneInfo? zone)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var rows = new List<RowValues>();
-        var stream = BakeStream.Read(path, keepsTexts: true, row => rows.Add(row.Copy()), zone: zone);
+        var stream = BakeStream.Read(path, textsOf: int.MaxValue, row => rows.Add(row.Copy()), zone);
+        return Assemble(path, rows, stream);
+    }
+
+    /// <summary>Makes a journal of the rows that were kept, and of the files beside them.</summary>
+    public static Journal Assemble(string path, IReadOnlyList<RowValues> rows, BakeStream stream)
+    {
         var side = Directory.Exists(path)
             ? SideFiles.Read(path, rows.Select(row => row.Of(C.Id)!).ToHashSet(StringComparer.Ordinal), stream.Log)
             : SideFiles.None;

@@ -21,18 +21,52 @@ public sealed record JournalReading(
     /// </summary>
     /// <param name="path">A folder with <c>bakes*.csv</c> in it, or one CSV file.</param>
     /// <param name="canonical">Takes the bakes in canonical columns and units; null when they aren't wanted.</param>
+    /// <param name="hidesNames">Whether bakers and judges are replaced by labels (<see cref="HiddenNames"/>).</param>
     /// <exception cref="JournalFileException">The path, or a file of the journal, can't be read at all.</exception>
-    public static JournalReading Of(string path, TextWriter? canonical = null)
+    public static JournalReading Of(string path, TextWriter? canonical = null, bool hidesNames = false)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var used = canonical is null ? null : new UsedColumns();
-        var reading = BakeStream.Read(path, keepsTexts: used is not null, row => used?.Add(row), named: 0).Reading;
+        var names = hidesNames ? new NameCollector() : null;
+        List<RowValues>? kept = [];
+        var textsOf = used is null && names is null ? JournalReader.KeptBakes + 1 : int.MaxValue;
+        var stream = BakeStream.Read(path, textsOf, row =>
+        {
+            used?.Add(row);
+            names?.Add(row);
+            kept?.Add(row.Copy());
+            if (kept?.Count > JournalReader.KeptBakes)
+            {
+                kept = null;
+            }
+        });
+        return kept is null
+            ? Finish(path, stream.Reading, canonical, used, names?.Finish())
+            : Finish(JournalReader.Assemble(path, kept, stream), canonical, hidesNames);
+    }
+
+    private static JournalReading Finish(Journal journal, TextWriter? canonical, bool hidesNames)
+    {
+        var shown = hidesNames ? HiddenNames.Of(journal).In(journal) : journal;
         if (canonical is not null)
         {
-            using var csv = new CanonicalCsvWriter(canonical, used!);
-            BakeStream.Read(path, keepsTexts: true, csv.Write);
+            CanonicalCsv.Write(canonical, shown.Bakes);
         }
 
-        return reading;
+        return shown.Reading;
+    }
+
+    // A journal too long to keep is read twice: any row may name a baker whom only a later one makes known, and which
+    // columns are in use is known at the end.
+    private static JournalReading Finish(
+        string path, JournalReading reading, TextWriter? canonical, UsedColumns? used, HiddenNames? hidden)
+    {
+        if (canonical is not null)
+        {
+            using var csv = new CanonicalCsvWriter(canonical, hidden is null ? used! : used!.Renamed(hidden.In));
+            BakeStream.Read(path, textsOf: int.MaxValue, row => csv.Write(hidden?.In(row) ?? row));
+        }
+
+        return hidden?.In(reading) ?? reading;
     }
 }

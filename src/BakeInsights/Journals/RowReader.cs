@@ -22,8 +22,7 @@ internal sealed class RowReader
     /// <summary>Makes a reader of rows.</summary>
     /// <param name="bindings">What the columns hold.</param>
     /// <param name="cells">Reads what is not plain.</param>
-    /// <param name="keepsTexts">Whether texts are wanted; a reading that only counts and sums does without.</param>
-    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells, bool keepsTexts)
+    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells)
     {
         _cells = cells;
         _quantities = [.. bindings.Where(binding => binding.Column is QuantityColumn)];
@@ -32,8 +31,8 @@ internal sealed class RowReader
             .. bindings.Where(binding => binding.Column is ChoiceColumn).Select(binding =>
                 (binding, ((ChoiceColumn)binding.Column!).Values.Select(Encoding.UTF8.GetBytes).ToArray())),
         ];
-        _texts = keepsTexts ? [.. bindings.Where(binding => binding.Column is TextColumn)] : [];
-        _own = keepsTexts ? [.. bindings.Where(binding => binding.Column is null)] : [];
+        _texts = [.. bindings.Where(binding => binding.Column is TextColumn)];
+        _own = [.. bindings.Where(binding => binding.Column is null)];
     }
 
     /// <summary>Reads all cells but the day's. Words come first, since the weight of a cup hangs on one of them.</summary>
@@ -94,16 +93,24 @@ internal sealed class RowReader
             }
         }
 
+        if (row.WantsTexts)
+        {
+            ReadTexts(csv, row);
+        }
+    }
+
+    private void ReadTexts(CsvReader csv, RowValues row)
+    {
         foreach (var binding in _texts)
         {
-            row.Texts[((TextColumn)binding.Column!).Index] = Text(csv, binding) is { Length: > 0 } text ? text : null;
+            row.Texts[((TextColumn)binding.Column!).Index] = Text(csv, binding) is { Length: > 0 } text ? CellText.Unmarked(text) : null;
         }
 
         foreach (var binding in _own)
         {
             if (Text(csv, binding) is { Length: > 0 } text)
             {
-                row.Keep(binding.Header, text);
+                row.Keep(binding.Header, CellText.Unmarked(text));
             }
         }
     }

@@ -36,6 +36,9 @@ internal sealed class RowValues
     /// <summary>Cells of columns that the layout does not have, by the header's name.</summary>
     public IReadOnlyDictionary<string, string> OwnColumns => _ownColumns is null ? NoColumns : _ownColumns;
 
+    /// <summary>Whether the reader is to fill in texts; a reading that only counts and sums does without.</summary>
+    public bool WantsTexts { get; set; } = true;
+
     /// <summary>The day of the row, where its layout has one.</summary>
     public DateOnly Day { get; set; }
 
@@ -71,6 +74,9 @@ internal sealed class RowValues
 
     /// <summary>Keeps a cell of a column that the layout does not have.</summary>
     public void Keep(string column, string text) => (_ownColumns ??= new(StringComparer.Ordinal))[column] = text;
+
+    /// <summary>Drops a cell that was kept.</summary>
+    public void Forget(string column) => _ownColumns?.Remove(column);
 
     /// <summary>A copy that later rows don't reach.</summary>
     public RowValues Copy()

@@ -62,7 +62,7 @@ internal sealed class SideFileReader
     private void Read(CsvTable table, TableLayout layout, Func<RowValues, Notice?>? objection, Action<RowValues> take)
     {
         var checks = new SideRowChecks(table, layout, _bakes, _notices);
-        var reader = new RowReader(table.Bindings, new CellReader(table.Conventions), keepsTexts: true);
+        var reader = new RowReader(table.Bindings, new CellReader(table.Conventions));
         var row = new RowValues(layout) { File = table.Name };
         while (table.Next())
         {

@@ -16,11 +16,12 @@ public static class StarterJournal
         C.LoafCount, C.Loaf, C.LoafVolume, C.CrumbScore, C.Notes,
     ];
 
-    /// <summary>The files: a header to write bakes under, and a page that explains its columns.</summary>
+    /// <summary>The files: a header to write bakes under, a page that explains its columns, and their description for programs.</summary>
     public static IReadOnlyList<(string Name, string Text)> Files { get; } =
     [
         (BakesFile, string.Join(',', Columns.Select(column => column.Name)) + "\n"),
         ("README.md", Explanation()),
+        (TableMetadata.FileName, TableMetadata.Of(BakesFile, Columns)),
     ];
 
     private static string Explanation()
@@ -32,6 +33,8 @@ public static class StarterJournal
         text.Append("Numbers have a decimal point. A column may end in another unit (`dough_temp_f`, `flour_oz`, `flour_cups`,\n");
         text.Append("`rise_h`), and a cell may carry its own (`76 F`, `19 oz`). Columns of your own are kept. Columns that are\n");
         text.Append("not in the header yet can be added; all that have a meaning are listed below.\n\n");
+        text.Append($"`{TableMetadata.FileName}` describes the columns of the header for other programs (W3C, CSV on the Web). Who\n");
+        text.Append("changes the header changes it too, or deletes it: nothing here needs it.\n\n");
         text.Append("| column | meaning | range or words |\n|---|---|---|\n");
         foreach (var column in C.All)
         {

@@ -20,6 +20,17 @@ internal sealed class UsedColumns
     /// <summary>The journal's own columns in use.</summary>
     public IEnumerable<string> Own => _own;
 
+    /// <summary>These columns, the journal's own under other names.</summary>
+    public UsedColumns Renamed(Func<string, string> rename)
+    {
+        var renamed = new UsedColumns();
+        _quantities.CopyTo(renamed._quantities, 0);
+        _choices.CopyTo(renamed._choices, 0);
+        _texts.CopyTo(renamed._texts, 0);
+        renamed._own.UnionWith(_own.Select(rename));
+        return renamed;
+    }
+
     /// <summary>Takes a row into account.</summary>
     public void Add(RowValues row)
     {

@@ -97,7 +97,7 @@ public sealed class BadFileTests : IDisposable
         using var other = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
 
         var failure = Assert.Throws<JournalFileException>(
-            () => BakeStream.Read(path, keepsTexts: false, _ => other.SetLength(1_000)));
+            () => BakeStream.Read(path, textsOf: 0, _ => other.SetLength(1_000)));
 
         Assert.Equal(
             ("The file became shorter while it was read.", "Let the program that writes it finish, and read it again."),

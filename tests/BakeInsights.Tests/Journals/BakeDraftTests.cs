@@ -66,4 +66,34 @@ public class BakeDraftTests
     [InlineData(" ")]
     public void Bake_without_a_name_is_a_programming_error(string id) =>
         Assert.Throws<ArgumentException>(() => new BakeDraft(id, new DateOnly(2026, 10, 1)));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" \t")]
+    public void Name_of_a_bake_can_not_be_taken_away(string id)
+    {
+        var failure = Assert.Throws<ArgumentException>(() => Draft.Set(BakeColumns.Id, id));
+
+        Assert.StartsWith("A bake has a name: its bake_id can't be blank.", failure.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Blank_text_is_missing_and_blanks_around_a_text_are_not_kept()
+    {
+        var bake = Draft.Set(BakeColumns.Notes, " ").Set(BakeColumns.Baker, " Dov ").Keep("lot", "1").Keep("lot", "").Finish(Nowhere);
+
+        Assert.Equal((null, "Dov"), (bake[BakeColumns.Notes], bake[BakeColumns.Baker]));
+        Assert.Empty(bake.OwnColumns);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("flour_g")]
+    [InlineData("Dough_Temp_F")]
+    public void Own_column_can_not_have_a_known_name_or_none(string name)
+    {
+        var failure = Assert.Throws<ArgumentException>(() => Draft.Keep(name, "1"));
+
+        Assert.StartsWith($"'{name}' can't be the name of a column of the journal's own.", failure.Message, StringComparison.Ordinal);
+    }
 }
