@@ -4,20 +4,37 @@ namespace BakeInsights;
 /// <remarks>Spoons hold a sixteenth (tablespoon) and a forty-eighth (teaspoon) of the cup.</remarks>
 public static class HouseholdWeights
 {
+    /// <summary>
+    /// How a cup scatters about the other cups of the same hand: ten volunteers who dipped and swept differed by less
+    /// than 3 % within one person ("Taking multiple measures", a page on measuring flour).
+    /// </summary>
+    public const double CupToCupRelativeSd = 0.03;
+
     private const string Usda = "USDA National Nutrient Database for Standard Reference 28 (2015), household weights";
 
     private const string Herr41 =
         "USDA Home Economics Research Report 41 (Fulton, Matthews and Davis 1977)";
 
+    // No published source gives the spread between people for a spooned cup; 4 % is our judgement, from 125 g published
+    // beside 126 g, and 123 g beside 117 g with and without sifting. A sifted cup is taken to scatter as a spooned one.
+    private static readonly CupSpread Careful = new(0.04, CupToCupRelativeSd);
+
+    // Home-economics papers of the 1960s, from memory, give 3 to 6 % between people who dip and level; the higher end,
+    // as single dipped cups are reported up to 159 g.
+    private static readonly CupSpread Dipped = new(0.06, CupToCupRelativeSd);
+
+    // Our judgement: from 116 g sifted to 137 g dipped is 18 % of 125 g, a spread of 8 % if each way is as likely.
+    private static readonly CupSpread InAnyWay = new(0.08, CupToCupRelativeSd);
+
     private static readonly Dictionary<FlourMeasure, HouseholdWeight> Flour = new()
     {
-        [FlourMeasure.Spooned] = new(126, Herr41 + ", all-purpose flour, spooned unsifted"),
-        [FlourMeasure.Sifted] = new(116, Herr41 + ", all-purpose flour, sifted and spooned"),
+        [FlourMeasure.Spooned] = new(126, Herr41 + ", all-purpose flour, spooned unsifted", Careful),
+        [FlourMeasure.Sifted] = new(116, Herr41 + ", all-purpose flour, sifted and spooned", Careful),
 
         // The only dipped weight published for a white flour; home-economics papers of the 1960s, from memory,
         // give 140 to 145 g for all-purpose.
-        [FlourMeasure.Scooped] = new(137, Usda + ", bread flour, unsifted and dipped"),
-        [FlourMeasure.CupUnknown] = new(125, Usda + ", all-purpose flour"),
+        [FlourMeasure.Scooped] = new(137, Usda + ", bread flour, unsifted and dipped", Dipped),
+        [FlourMeasure.CupUnknown] = new(125, Usda + ", all-purpose flour", InAnyWay),
     };
 
     private static readonly Dictionary<string, HouseholdWeight> Others = new()

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BakeInsights.Inference;
 
 namespace BakeInsights;
@@ -101,15 +102,18 @@ public abstract class ModelAnswer
     /// <summary>What every answer's reader has to bear in mind.</summary>
     private protected IEnumerable<string> CommonRemarks()
     {
-        var cups = Used.Count(bake => bake.FlourByCup);
-        if (cups > 0)
+        var cups = Used.Where(bake => bake.FlourByCup).Select(bake => 100 * bake.FlourRelativeSd).ToList();
+        if (cups.Count > 0)
         {
-            yield return $"{cups} of {Used.Count} bakes had their flour by the cup, which leaves hydration and the other percentages "
-                + "uncertain by 4 to 8 %; the intervals don't show that yet.";
+            var (least, most) = (Percent(cups.Min()), Percent(cups.Max()));
+            yield return $"{cups.Count} of {Used.Count} bakes had their flour by the cup, which leaves hydration and the other percentages "
+                + $"uncertain by {(least == most ? least : $"{least} to {most}")} % of themselves; the intervals don't show that yet.";
         }
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
     }
+
+    private static string Percent(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 
     private double StandardisedResidual(int row)
     {

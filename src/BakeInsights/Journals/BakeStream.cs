@@ -8,7 +8,7 @@ internal sealed class BakeStream
 {
     private readonly RowValues _row = new(BakeColumns.Layout);
     private readonly BakeIds _ids = new();
-    private readonly CupWeights _cups = new();
+    private readonly CupWeights _cups = new([]);
     private readonly NoticeLog _notices = new();
     private readonly string _name;
     private readonly bool _keepsTexts;
@@ -42,7 +42,9 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
-        var rows = new RowReader(table.Bindings, new CellReader(), _keepsTexts);
+        _cups.Remark(table.Bindings, new SourceLine(table.Name, table.Line), _notices);
+        var rows = new RowReader(table.Bindings, new CellReader(), _keepsTexts, _cups.AsksForBaker);
+        var plausibility = new Plausibility(table.Bindings, table.Csv, _notices);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
         var yeast = YeastWithoutKind(table.Bindings);
@@ -63,6 +65,8 @@ internal sealed class BakeStream
                 _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
             }
 
+            _cups.Note(_row);
+            plausibility.Check(_row);
             _kept++;
             take(_row);
         }

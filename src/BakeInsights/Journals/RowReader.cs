@@ -21,7 +21,8 @@ internal sealed class RowReader
     /// <param name="bindings">What the columns hold.</param>
     /// <param name="cells">Reads what is not plain.</param>
     /// <param name="keepsTexts">Whether texts are wanted; a reading that only counts and sums does without.</param>
-    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells, bool keepsTexts)
+    /// <param name="asksForBaker">Whether the baker is wanted all the same.</param>
+    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells, bool keepsTexts, bool asksForBaker)
     {
         _cells = cells;
         _quantities = [.. bindings.Where(binding => binding.Column is QuantityColumn)];
@@ -30,7 +31,11 @@ internal sealed class RowReader
             .. bindings.Where(binding => binding.Column is ChoiceColumn).Select(binding =>
                 (binding, ((ChoiceColumn)binding.Column!).Values.Select(Encoding.UTF8.GetBytes).ToArray())),
         ];
-        _texts = keepsTexts ? [.. bindings.Where(binding => binding.Column is TextColumn)] : [];
+        _texts =
+        [
+            .. bindings.Where(binding =>
+                binding.Column is TextColumn column && (keepsTexts || (asksForBaker && column == BakeColumns.Baker))),
+        ];
         _own = keepsTexts ? [.. bindings.Where(binding => binding.Column is null)] : [];
     }
 

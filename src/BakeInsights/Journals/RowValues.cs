@@ -29,6 +29,9 @@ internal sealed class RowValues
     /// <summary>Cells of columns that the layout does not have, by the header's name.</summary>
     public SortedDictionary<string, string> OwnColumns { get; private init; } = new(StringComparer.Ordinal);
 
+    /// <summary>What a cup of the row's flour weighed, where the journal's own cups say so; null otherwise.</summary>
+    public HouseholdWeight? FlourCup { get; set; }
+
     /// <summary>The day of the row, where its layout has one.</summary>
     public DateOnly Day { get; set; }
 
@@ -45,12 +48,14 @@ internal sealed class RowValues
         Array.Fill(Choices, -1);
         Array.Clear(Texts);
         OwnColumns.Clear();
+        FlourCup = null;
     }
 
     /// <summary>A copy that later rows don't reach.</summary>
     public RowValues Copy()
     {
         var copy = new RowValues(_layout) { OwnColumns = new(OwnColumns, StringComparer.Ordinal), Day = Day, File = File, Line = Line };
+        copy.FlourCup = FlourCup;
         Quantities.CopyTo(copy.Quantities, 0);
         Choices.CopyTo(copy.Choices, 0);
         Texts.CopyTo(copy.Texts, 0);

@@ -31,13 +31,13 @@ internal static class RandomBakes
     private static Gen<Action<BakeDraft>> Own => Gen.OneOf(
         Nothing, Gen.Select(Text, Text, (name, text) => (Action<BakeDraft>)(draft => draft.Keep("my " + name, text))));
 
-    private static Gen<Action<BakeDraft>> Of(BakeColumn column) => column switch
+    private static Gen<Action<BakeDraft>> Of(JournalColumn column) => column switch
     {
         QuantityColumn quantity => Gen.OneOf(
             Nothing, Value(quantity).Select(value => (Action<BakeDraft>)(draft => draft.Set(quantity, value)))),
         ChoiceColumn choice => Gen.OneOf(
             Nothing, Gen.OneOf([.. choice.Values]).Select(word => (Action<BakeDraft>)(draft => draft.Set(choice, word)))),
-        TextColumn text when text != BakeColumns.Id && text != BakeColumns.BakedOn => Gen.OneOf(
+        TextColumn text when text != BakeColumns.Id => Gen.OneOf(
             Nothing, Text.Select(words => (Action<BakeDraft>)(draft => draft.Set(text, words)))),
         _ => Nothing,
     };
