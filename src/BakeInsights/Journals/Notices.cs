@@ -181,9 +181,9 @@ internal static class Notices
         $"Not ready at {Number(notReady)} min and ready at {Number(ready)} min can't both be; the second was taken as exact.",
         "Correct the two times: the look that found it not ready comes first.");
 
-    public static Notice LooksFarApart(SourceLine at, string column, string text, double notReady, double ready) => new(
+    public static Notice LooksFarApart(SourceLine at, string column, string text, double notReady, double ready, double gap) => new(
         at.File, at.Line, column, "LOOKS_FAR_APART", Gravity.Noted, text,
-        $"Between the looks at {Number(notReady)} min and {Number(ready)} min lies {Number(100 * (ready - notReady) / ready)} % of the time.",
+        $"Between the looks at {Number(notReady)} min and {Number(ready)} min lies {Number(100 * gap)} % of the time.",
         "Nothing for this bake; look more often towards the end of the next.");
 
     public static Notice RiseLong(SourceLine at, string column, string text, double value) => Doubt(

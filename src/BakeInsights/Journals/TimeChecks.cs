@@ -43,7 +43,7 @@ internal sealed class TimeChecks(RowRemarks remarks)
         else if (ready - notReady > UsualRanges.WidestGap * ready && !isStopped)
         {
             var cell = remarks.Cell(row, notReadyColumn);
-            remarks.Add(Notices.LooksFarApart(cell.At, cell.Header, cell.Text, notReady, ready));
+            remarks.Add(Notices.LooksFarApart(cell.At, cell.Header, cell.Text, notReady, ready, (ready - notReady) / ready));
         }
     }
 
