@@ -156,6 +156,11 @@ internal static class Notices
         $"The {range.Name} comes to {Number(value)} {range.Unit}; with a decimal point moved it would be {Number(meant)}.",
         $"Correct the decimal point of {range.Column} or {range.Against}.");
 
+    public static Notice FlourOff(SourceLine at, string column, string text, double hydration, double salt) => Cell(
+        at, column, "FLOUR_OFF", text,
+        $"Water comes to {Number(hydration)} % of this flour and salt to {Number(salt)} %: neither can be.",
+        "Correct flour_g, or the unit of the column.");
+
     public static Notice WaterHot(SourceLine at, string column, string text, double value) => Doubt(
         at, column, "WATER_HOT", text,
         $"Water of {Tenth(value)} °C is hotter than yeast stands; {Number(UsualRanges.HotWaterC)} °C is the most that is usual.",

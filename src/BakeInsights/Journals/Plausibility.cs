@@ -63,8 +63,16 @@ internal sealed class Plausibility
             return;
         }
 
-        _remarks.Check(row, UsualRanges.Hydration, (wet + WaterOfOthers(values)) * percent);
-        _remarks.Check(row, UsualRanges.Salt, values[C.Salt.Index] * percent);
+        var hydration = (wet + WaterOfOthers(values)) * percent;
+        var salt = values[C.Salt.Index] * percent;
+        if (hydration > UsualRanges.Hydration.High && salt > UsualRanges.Salt.High)
+        {
+            FlourOff(row, hydration, salt);
+            return;
+        }
+
+        _remarks.Check(row, UsualRanges.Hydration, hydration);
+        _remarks.Check(row, UsualRanges.Salt, salt);
         _remarks.Check(row, UsualRanges.Sugar, values[C.Sugar.Index] * percent);
         _remarks.Check(row, UsualRanges.Fat, values[C.Fat.Index] * percent);
         _remarks.Check(row, UsualRanges.PrefermentedFlour, fermented * percent);
@@ -72,6 +80,13 @@ internal sealed class Plausibility
         {
             _remarks.Check(row, Yeast[kind], values[C.Yeast.Index] * percent);
         }
+    }
+
+    // Two slips in one row are rarer than one in the flour that both stand against.
+    private void FlourOff(RowValues row, double hydration, double salt)
+    {
+        var cell = _remarks.Cell(row, C.Flour);
+        _remarks.Refuse(row, C.Flour, Notices.FlourOff(cell.At, cell.Header, cell.Text, hydration, salt));
     }
 
     // A milk dough may have hardly any water poured in. Water of milk 88 %, of egg 76 % (USDA Standard Reference 28).

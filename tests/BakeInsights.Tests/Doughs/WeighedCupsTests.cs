@@ -68,6 +68,15 @@ public class WeighedCupsTests
         Assert.Null(cups.Of("salt"));
     }
 
+    // 250 mL hold 250/236.588 as much as the US cup: 133 x 236.588 / 250 = 125.865.
+    [Fact]
+    public void Weighing_in_another_cup_is_brought_to_the_US_one()
+    {
+        Assert.Equal(
+            125.865, CupWeighing.In("Dov", "flour", FlourMeasure.Spooned, MeasureUnits.MetricCup, 133).GramsPerCup, 5e-4);
+        Assert.Throws<ArgumentException>(() => CupWeighing.In("Dov", "flour", null, MeasureUnits.Ounce, 133));
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]

@@ -66,6 +66,9 @@ internal static class PlausibilityNoticeCases
                 "The instant yeast comes to 8 % of flour; with a decimal point moved it would be 0.8.",
                 "Correct the decimal point of yeast_g or flour_g."), 1,
             "baked_on,flour_g,Yeast (g),yeast_kind", $"{Day},500,40,instant"),
+        new(Unread("flour_g", "FLOUR_OFF", "50", "Water comes to 650 % of this flour and salt to 20 %: neither can be.",
+                "Correct flour_g, or the unit of the column."), 1,
+            "baked_on,flour_g,water_g,salt_g", $"{Day},50,325,10"),
     ];
 
     private static IReadOnlyList<NoticeCase> OfLoaves =>
