@@ -19,15 +19,23 @@ internal sealed class CheckCommand : Command<CheckSettings>
 
     public override int Execute(CommandContext context, CheckSettings settings, CancellationToken cancellationToken)
     {
-        var journal = settings.Journal();
-        if (settings.To is { } target)
+        var reading = Read(settings);
+        Console.Out.Write(settings.Json ? JsonText.Write(new CheckJson(JournalJson.From(reading))) + "\n" : JournalView.Of(reading).ToText());
+        return JournalSettings.ExitCodeFor(reading);
+    }
+
+    private static JournalReading Read(CheckSettings settings)
+    {
+        var path = settings.RequirePath();
+        if (settings.To is not { } target)
         {
-            RequireNew(target);
-            WholeFile.Write(target, writer => CanonicalCsv.Write(writer, journal.Bakes));
+            return JournalReading.Of(path);
         }
 
-        Console.Out.Write(settings.Json ? JsonText.Write(new CheckJson(JournalJson.From(journal))) + "\n" : JournalView.Of(journal).ToText());
-        return JournalSettings.ExitCodeFor(journal);
+        RequireNew(target);
+        JournalReading? reading = null;
+        WholeFile.Write(target, writer => reading = JournalReading.Of(path, writer));
+        return reading!;
     }
 
     private static void RequireNew(string target)

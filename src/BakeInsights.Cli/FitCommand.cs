@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using BakeInsights.Inference;
 using BakeInsights.Reports;
 using Spectre.Console.Cli;
 
@@ -31,26 +30,21 @@ internal sealed class FitCommand : Command<FitSettings>
     public override int Execute(CommandContext context, FitSettings settings, CancellationToken cancellationToken)
     {
         var units = settings.UnitSystem();
-        var journal = settings.Journal();
-        var riseTime = RiseTime.Ask(journal.Bakes);
-        var loafVolume = LoafVolume.Ask(journal.Bakes);
-        Console.Out.Write(settings.Json
-            ? JsonText.Write(FitJson.From(journal.Reading, riseTime, loafVolume)) + "\n"
-            : Text(journal, riseTime, loafVolume, units));
-        return riseTime.Succeeded || loafVolume.Succeeded
-            ? JournalSettings.ExitCodeFor(journal.Reading)
+        var fit = JournalFit.Of(settings.RequirePath());
+        Console.Out.Write(settings.Json ? JsonText.Write(FitJson.From(fit)) + "\n" : Text(fit, units));
+        return fit.RiseTime.Succeeded || fit.LoafVolume.Succeeded
+            ? JournalSettings.ExitCodeFor(fit.Reading)
             : throw new CommandFailure(
-                $"{settings.JournalPath} supports neither fit: " + riseTime.Match(_ => "", problem => $"{problem.Message} {problem.Remedy}"));
+                $"{settings.JournalPath} supports neither fit: " + fit.RiseTime.Match(_ => "", problem => $"{problem.Message} {problem.Remedy}"));
     }
 
-    private static string Text(
-        Journal journal, Attempt<RiseTimeAnswer> riseTime, Attempt<LoafVolumeAnswer> loafVolume, UnitSystem units)
+    private static string Text(JournalFit fit, UnitSystem units)
     {
         View[] views =
         [
-            JournalView.Of(journal.Reading),
-            RiseTimeView.Of(riseTime, journal.Bakes.Count, units),
-            LoafVolumeView.Of(loafVolume, journal.Bakes.Count, units),
+            JournalView.Of(fit.Reading),
+            RiseTimeView.Of(fit.RiseTime, fit.Reading.Bakes, units),
+            LoafVolumeView.Of(fit.LoafVolume, fit.Reading.Bakes, units),
         ];
         return string.Join("\n", views.Select(view => view.ToText()));
     }

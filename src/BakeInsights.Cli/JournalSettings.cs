@@ -14,12 +14,11 @@ internal abstract class JournalSettings : CommandSettings
     [Description("Print one JSON document and nothing else.")]
     public bool Json { get; init; }
 
-    /// <summary>Reads the journal.</summary>
+    /// <summary>Where the journal is.</summary>
     /// <exception cref="CommandFailure">Its name is blank.</exception>
-    /// <exception cref="JournalFileException">It can't be read at all.</exception>
-    public Journal Journal() => string.IsNullOrWhiteSpace(JournalPath)
+    public string RequirePath() => string.IsNullOrWhiteSpace(JournalPath)
         ? throw new CommandFailure("The journal's name is blank: give a folder, or a CSV file of bakes.")
-        : BakeInsights.Journal.Read(JournalPath);
+        : JournalPath;
 
     /// <summary>What a command ends with after it has read the journal.</summary>
     public static int ExitCodeFor(JournalReading reading) => reading.SetAside > 0 ? ExitCode.RowsSetAside : ExitCode.Done;

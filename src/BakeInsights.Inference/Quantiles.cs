@@ -16,10 +16,21 @@ public static class Quantiles
     public static double Of(IEnumerable<double> values, double share)
     {
         ArgumentNullException.ThrowIfNull(values);
-        double[] ordered = [.. values.Order()];
+        double[] ordered = [.. values];
+        Array.Sort(ordered);
+        return OfOrdered(ordered, share);
+    }
+
+    /// <summary>The same of a sample that is already in ascending order.</summary>
+    /// <param name="ordered">The sample, the smallest value first.</param>
+    /// <param name="share">From 0, the smallest value, to 1, the largest.</param>
+    /// <exception cref="ArgumentException">The sample is empty, holds a NaN, or the share is outside 0 to 1.</exception>
+    public static double OfOrdered(double[] ordered, double share)
+    {
+        ArgumentNullException.ThrowIfNull(ordered);
         if (ordered.Length == 0 || double.IsNaN(ordered[0]))
         {
-            throw new ArgumentException("A quantile needs at least one value, and no NaN among them.", nameof(values));
+            throw new ArgumentException("A quantile needs at least one value, and no NaN among them.", nameof(ordered));
         }
 
         if (!(share >= 0 && share <= 1))

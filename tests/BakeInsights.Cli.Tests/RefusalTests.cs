@@ -30,7 +30,11 @@ public sealed class RefusalTests : IDisposable
         { "empty.csv", "", "The file is empty. It needs a header line and a line for each bake." },
         { "binary.csv", "\u0089PNG\0\u0001", "The file holds bytes that are not text in UTF-8. Save the table as CSV (UTF-8) and read that." },
         { "book.csv", "PK\u0003\u0004more", "This is a workbook or an archive, not a CSV file. Save the sheet as CSV (UTF-8) and read that." },
-        { "semicolon.csv", "bake_id;baked_on\nA;2026-10-01\n", "The cells are separated by ';', not by a comma. Save the table as CSV with commas." },
+        {
+            "semicolon.csv",
+            "bake_id;baked_on\nA;2026-10-01\n",
+            "The cells are separated by ';', not by a comma. Save the table as CSV with commas."
+        },
         { "tab.csv", "bake_id\tbaked_on\nA\t2026-10-01\n", "The cells are separated by a tab, not by a comma. Save the table as CSV with commas." },
         {
             "other.csv",

@@ -3,14 +3,15 @@ namespace BakeInsights.Cli;
 /// <summary>Bakes or a term that an answer does without, and why.</summary>
 /// <param name="Kind">"bakes" or "term".</param>
 /// <param name="Reason">Why.</param>
+/// <param name="Count">How many bakes; null when a term was left out.</param>
 /// <param name="Term">The term; null when bakes were left out.</param>
-/// <param name="Bakes">The bakes' names; null when a term was left out.</param>
-internal sealed record LeftOutJson(string Kind, string Reason, string? Term, IReadOnlyList<string>? Bakes)
+/// <param name="Bakes">The bakes' names, none where the journal is too long to keep them; null when a term was left out.</param>
+internal sealed record LeftOutJson(string Kind, string Reason, int? Count, string? Term, IReadOnlyList<string>? Bakes)
 {
     public static IReadOnlyList<LeftOutJson> From(ModelAnswer answer) =>
     [
-        .. answer.LeftOutBakes.Select(left => new LeftOutJson("bakes", left.Reason, null, [.. left.Bakes.Select(bake => bake.Id)])),
-        .. answer.LeftOutTerms.Select(left => new LeftOutJson("term", left.Reason, left.Name, null)),
+        .. answer.LeftOutBakes.Select(left => new LeftOutJson("bakes", left.Reason, left.Count, null, [.. left.Bakes.Select(bake => bake.Id)])),
+        .. answer.LeftOutTerms.Select(left => new LeftOutJson("term", left.Reason, null, left.Name, null)),
     ];
 }
 

@@ -6,13 +6,13 @@ namespace BakeInsights.Cli;
 internal sealed record FitJson(
     JournalJson Journal, RiseTimeJson? RiseTime, LoafVolumeJson? LoafVolume, IReadOnlyList<ProblemJson> Problems)
 {
-    public static FitJson From(JournalReading reading, Attempt<RiseTimeAnswer> riseTime, Attempt<LoafVolumeAnswer> loafVolume)
+    public static FitJson From(JournalFit fit)
     {
         var problems = new List<ProblemJson>();
         return new(
-            JournalJson.From(reading),
-            Answer("rise_time", riseTime, RiseTimeJson.From),
-            Answer("loaf_volume", loafVolume, LoafVolumeJson.From),
+            JournalJson.From(fit.Reading),
+            Answer("rise_time", fit.RiseTime, RiseTimeJson.From),
+            Answer("loaf_volume", fit.LoafVolume, LoafVolumeJson.From),
             problems);
 
         TJson? Answer<TAnswer, TJson>(string model, Attempt<TAnswer> attempt, Func<TAnswer, TJson> from)
@@ -46,7 +46,7 @@ internal sealed record RiseTimeJson(
     IReadOnlyList<string> Caveats)
 {
     public static RiseTimeJson From(RiseTimeAnswer answer) => new(
-        answer.Used.Count,
+        answer.UsedCount,
         LeftOutJson.From(answer),
         answer.Model,
         CentreJson.OfModels,
@@ -71,7 +71,7 @@ internal sealed record LoafVolumeJson(
     IReadOnlyList<string> Caveats)
 {
     public static LoafVolumeJson From(LoafVolumeAnswer answer) => new(
-        answer.Used.Count,
+        answer.UsedCount,
         LeftOutJson.From(answer),
         answer.Model,
         CentreJson.OfModels,

@@ -29,4 +29,41 @@ public static class GroupColumns
                 new DesignColumn($"{name} = {group}", labels.Select(label => label == group ? 1.0 : 0.0).ToArray())),
         ];
     }
+
+    /// <summary>How far one group lies from another by a fit.</summary>
+    /// <param name="fit">A fit on columns from <see cref="From"/>, among others.</param>
+    /// <param name="name">The name of the grouping.</param>
+    /// <param name="group">The label of the group.</param>
+    /// <param name="other">The label of the group it is compared with.</param>
+    /// <returns>The group's level less the other's, other columns being equal.</returns>
+    /// <exception cref="ArgumentException">The labels are the same, or the fit has no such groups.</exception>
+    public static Term Difference(LeastSquaresFit fit, string name, string group, string other)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        var weights = new double[fit.Terms.Count];
+        foreach (var (label, sign) in new[] { (group, 1), (other, -1) })
+        {
+            var column = fit.Design.Names.ToList().IndexOf($"{name} = {label}");
+            if (column >= 0)
+            {
+                weights[column] = sign;
+            }
+            else if (!IsFirst(fit.Design, name, label))
+            {
+                throw new ArgumentException($"The fit has no group {label} of {name}.", nameof(fit));
+            }
+        }
+
+        return group == other
+            ? throw new ArgumentException("A group doesn't differ from itself.", nameof(other))
+            : fit.Combination(weights, $"{name}: {group} less {other}");
+    }
+
+    /// <summary>Whether a label can be that of the group without a column: it then comes before all others.</summary>
+    private static bool IsFirst(Design design, string name, string label)
+    {
+        var labels = design.Names.Where(column => column.StartsWith($"{name} = ", StringComparison.Ordinal))
+            .Select(column => column[$"{name} = ".Length..]).ToArray();
+        return labels.Length > 0 && labels.All(other => string.CompareOrdinal(label, other) < 0);
+    }
 }

@@ -6,35 +6,56 @@ namespace BakeInsights.Inference;
 /// summed to meet it. Its residuals, residual spread and standard errors are exactly 0, and so is a coefficient whose
 /// whole term is no larger than that rounding.
 /// </remarks>
-public sealed class LeastSquaresFit
+public sealed class LeastSquaresFit : ILinearFit
 {
-    private readonly ScaledTriangle _triangle;
-    private readonly double[] _coefficients;
+    private readonly WorkRows _rows;
+    private readonly Coefficients _coefficients;
+    private readonly Lazy<IReadOnlyList<double>> _leverage;
+    private readonly Lazy<IReadOnlyList<FitRow>> _fitRows;
 
-    internal LeastSquaresFit(Design design, DesignColumn response, ScaledQr qr)
+    internal LeastSquaresFit(Design design, WorkRows rows, Solution solution)
     {
         Design = design;
-        Response = response.Values;
-        _triangle = qr.Triangle;
-        (_coefficients, var residuals) = RefinedSolution.Of(design, response, qr);
-        Leverage = Array.AsReadOnly(qr.Leverage());
-        Residuals = Array.AsReadOnly(residuals);
-        FittedValues = Array.AsReadOnly(residuals.Select((r, i) => response.Values[i] - r).ToArray());
-        ResidualSumOfSquares = ScaledQr.SumOfSquares(residuals);
-        ResidualDegreesOfFreedom = N - _triangle.Size;
+        _rows = rows;
+        Weights = rows.Weights is { } weights ? Array.AsReadOnly(weights) : null;
+        Residuals = Array.AsReadOnly(solution.Residuals);
+        var fitted = new double[N];
+        for (var i = 0; i < fitted.Length; i++)
+        {
+            fitted[i] = Response[i] - solution.Residuals[i];
+        }
+
+        FittedValues = Array.AsReadOnly(fitted);
+        var left = DoubledSums.SquaredDistances(solution.Residuals, 0, rows.Weights);
+        ResidualSumOfSquares = left.High;
+        ResidualDegreesOfFreedom = N - rows.Predictors;
         ResidualStandardDeviation = Math.Sqrt(ResidualSumOfSquares / ResidualDegreesOfFreedom);
-        RSquared = 1 - (ResidualSumOfSquares / TotalSumOfSquares());
-        Terms = Array.AsReadOnly(design.Names.Select((name, j) => Combination(Unit(j), name)).ToArray());
+        RSquared = (1 - (left / TotalSumOfSquares.About(rows, centred: RSquaredIsCentred))).High;
+        _coefficients = new Coefficients(
+            design.Names, solution.Triangle, solution.Coefficients,
+            ResidualSumOfSquares / ResidualDegreesOfFreedom, ResidualDegreesOfFreedom);
+        Terms = Array.AsReadOnly(_coefficients.Terms());
+        _leverage = new(() => Array.AsReadOnly(Inference.Leverage.Of(rows, solution.Triangle)));
+        _fitRows = new(() => Array.AsReadOnly(Enumerable.Range(0, N).Select(FitRowAt).ToArray()));
     }
 
     /// <summary>The design that was fitted.</summary>
     public Design Design { get; }
 
     /// <summary>The response that was fitted, by row.</summary>
-    public IReadOnlyList<double> Response { get; }
+    public IReadOnlyList<double> Response => _rows.Response.Values;
 
-    /// <summary>The coefficients, in the order of the design's columns.</summary>
+    /// <summary>The weights by row, all positive; null where every row counts alike.</summary>
+    public IReadOnlyList<double>? Weights { get; }
+
+    /// <inheritdoc/>
     public IReadOnlyList<Term> Terms { get; }
+
+    /// <inheritdoc/>
+    public FitSummary Summary => LeastSquaresSummary.Of(this);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<FitRow> Rows => _fitRows.Value;
 
     /// <summary>The number of rows.</summary>
     public int N => Response.Count;
@@ -42,14 +63,23 @@ public sealed class LeastSquaresFit
     /// <summary>Rows minus columns, at least 1.</summary>
     public int ResidualDegreesOfFreedom { get; }
 
-    /// <summary>The sum of the squared residuals, in the response's unit squared.</summary>
+    /// <summary>The sum of the squared residuals, each times its weight, in the response's unit squared.</summary>
     public double ResidualSumOfSquares { get; }
 
-    /// <summary>The square root of the residual mean square, in the response's unit.</summary>
+    /// <summary>
+    /// The square root of the residual mean square, in the response's unit: the spread of a row of weight 1.
+    /// </summary>
     public double ResidualStandardDeviation { get; }
 
     /// <summary>The share of the response's sum of squares that the fit accounts for, 0 to 1 up to rounding.</summary>
     public double RSquared { get; }
+
+    /// <summary>
+    /// R-squared less what chance adds to it: 1 less the ratio of residual to total mean square. Below 0 where the
+    /// columns explain less than chance would. Draper and Smith (1998), Applied Regression Analysis, 3rd ed., 5.2.
+    /// </summary>
+    public double AdjustedRSquared =>
+        1 - ((1 - RSquared) * (N - (RSquaredIsCentred ? 1.0 : 0)) / ResidualDegreesOfFreedom);
 
     /// <summary>
     /// Whether <see cref="RSquared"/> refers to the sum of squares about the mean, which it does if a column is
@@ -60,35 +90,44 @@ public sealed class LeastSquaresFit
     /// <summary>The fitted values by row.</summary>
     public IReadOnlyList<double> FittedValues { get; }
 
-    /// <summary>Response minus fitted value by row.</summary>
+    /// <summary>Response minus fitted value by row, unweighted.</summary>
     public IReadOnlyList<double> Residuals { get; }
 
     /// <summary>
     /// The weight of each row's response in its own fitted value, 0 to 1; the sum is the number of columns.
     /// Hoaglin and Welsch (1978), The American Statistician 32, 17-22.
     /// </summary>
-    public IReadOnlyList<double> Leverage { get; }
+    public IReadOnlyList<double> Leverage => _leverage.Value;
+
+    /// <summary>
+    /// The root mean square by which each row is missed by the fit of all other rows, in the response's unit; null if
+    /// a row has leverage 1, so that the others can't predict it. Allen (1974), The relationship between variable
+    /// selection and data augmentation and a method for prediction, Technometrics 16, 125-127.
+    /// </summary>
+    public double? LeaveOneOutError => LeastSquaresSummary.LeaveOneOutError(this);
+
+    /// <summary>The triangular factor, for diagnostics.</summary>
+    internal Triangle Triangle => _coefficients.Triangle;
+
+    /// <summary>The rows as they were worked on, for diagnostics.</summary>
+    internal WorkRows WorkRows => _rows;
 
     /// <summary>The covariance of two coefficients, by their places from 0.</summary>
-    public double Covariance(int i, int j) => Covariance(Unit(i), Unit(j));
+    public double Covariance(int i, int j) => Covariance(_coefficients.Unit(i), _coefficients.Unit(j));
 
     /// <summary>The covariance of two linear combinations of the coefficients.</summary>
     /// <param name="first">A weight for each column.</param>
     /// <param name="second">A weight for each column.</param>
     /// <exception cref="ArgumentException">The number of weights is not the number of columns.</exception>
     public double Covariance(IReadOnlyList<double> first, IReadOnlyList<double> second) =>
-        ResidualSumOfSquares / ResidualDegreesOfFreedom * Whitened(first).Zip(Whitened(second), (a, b) => a * b).Sum();
+        _coefficients.Covariance(first, second);
 
     /// <summary>The estimate of a linear combination of the coefficients.</summary>
     /// <param name="weights">A weight for each column.</param>
     /// <param name="name">What to call it.</param>
     /// <exception cref="ArgumentException">The number of weights is not the number of columns.</exception>
-    public Term Combination(IReadOnlyList<double> weights, string name = "combination")
-    {
-        var length = ScaledQr.Length(Whitened(weights));
-        var estimate = weights.Zip(_coefficients, (w, b) => w * b).Sum();
-        return new Term(name, estimate, ResidualStandardDeviation * length, ResidualDegreesOfFreedom);
-    }
+    public Term Combination(IReadOnlyList<double> weights, string name = "combination") =>
+        _coefficients.Combination(weights, name);
 
     /// <summary>The confidence interval of the mean response at a row of column values.</summary>
     /// <param name="row">A value for each column, the constant included.</param>
@@ -96,7 +135,7 @@ public sealed class LeastSquaresFit
     /// <exception cref="ArgumentException">The number of values or the level doesn't fit.</exception>
     public Interval MeanInterval(IReadOnlyList<double> row, double level) => Combination(row).Interval(level);
 
-    /// <summary>The interval that a single new response at a row of column values falls in.</summary>
+    /// <summary>The interval that a single new response of weight 1 at a row of column values falls in.</summary>
     /// <param name="row">A value for each column, the constant included.</param>
     /// <param name="level">The probability, between 0 and 1.</param>
     /// <exception cref="ArgumentException">The number of values or the level doesn't fit.</exception>
@@ -107,27 +146,6 @@ public sealed class LeastSquaresFit
         return (mean with { StandardError = spread }).Interval(level);
     }
 
-    private double TotalSumOfSquares()
-    {
-        var centre = RSquaredIsCentred ? Response.Average() : 0;
-        return Response.Sum(y => (y - centre) * (y - centre));
-    }
-
-    private double[] Whitened(IReadOnlyList<double> weights)
-    {
-        ArgumentNullException.ThrowIfNull(weights);
-        return weights.Count == _triangle.Size
-            ? _triangle.Whitened(weights)
-            : throw new ArgumentException(
-                $"There are {weights.Count} weights for {_triangle.Size} columns.", nameof(weights));
-    }
-
-    private double[] Unit(int place)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(place);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(place, _triangle.Size);
-        var unit = new double[_triangle.Size];
-        unit[place] = 1;
-        return unit;
-    }
+    private FitRow FitRowAt(int row) => new(
+        row, Response[row], FittedValues[row], Residuals[row], Leverage[row], _rows.Weights?[row] ?? 1);
 }

@@ -19,7 +19,8 @@ public sealed record NestedComparison(
     /// <summary>Compares two fits; see <see cref="LeastSquares.Compare"/>.</summary>
     internal static NestedComparison Of(LeastSquaresFit smaller, LeastSquaresFit larger)
     {
-        if (!smaller.Response.SequenceEqual(larger.Response))
+        if (!smaller.Response.SequenceEqual(larger.Response)
+            || !(smaller.Weights ?? []).SequenceEqual(larger.Weights ?? []))
         {
             throw new ArgumentException("The fits are not of the same response in the same rows.", nameof(larger));
         }
@@ -44,8 +45,9 @@ public sealed record NestedComparison(
         }
 
         // The squared distance between the fitted values: by Pythagoras the difference of the residual sums of
-        // squares, without the cancellation of subtracting them.
-        var sumOfSquares = smaller.FittedValues.Zip(larger.FittedValues, (a, b) => (a - b) * (a - b)).Sum();
+        // squares, without the cancellation of subtracting them. Residuals keep the digits that a large level costs.
+        double[] apart = [.. smaller.Residuals.Zip(larger.Residuals, (a, b) => a - b)];
+        var sumOfSquares = DoubledSums.SquaredDistances(apart, 0, larger.WorkRows.Weights).High;
         var df = larger.ResidualDegreesOfFreedom;
         double? f = larger.ResidualSumOfSquares > 0
             ? sumOfSquares / extra / (larger.ResidualSumOfSquares / df)

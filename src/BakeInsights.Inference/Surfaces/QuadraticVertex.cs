@@ -22,7 +22,7 @@ public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
     /// A name is unknown, <paramref name="held"/> names x or its square, or the level is not between 0 and 1.
     /// </exception>
     public static Attempt<QuadraticVertex> Of(
-        LeastSquaresFit fit,
+        ILinearFit fit,
         string linear,
         string square,
         double level,
@@ -31,8 +31,8 @@ public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
         ArgumentNullException.ThrowIfNull(fit);
         var slope = new double[fit.Terms.Count];
         var bend = new double[fit.Terms.Count];
-        slope[fit.Design.IndexOf(linear)] = -1;
-        bend[fit.Design.IndexOf(square)] = 2;
+        slope[PlaceOf(fit, linear)] = -1;
+        bend[PlaceOf(fit, square)] = 2;
         foreach (var (name, value) in held ?? new Dictionary<string, double>())
         {
             if (name == linear || name == square)
@@ -40,7 +40,7 @@ public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
                 throw new ArgumentException($"Column {name} can't be held, for it holds x alone.", nameof(held));
             }
 
-            slope[fit.Design.IndexOf(name)] = -value;
+            slope[PlaceOf(fit, name)] = -value;
         }
 
         var denominator = fit.Combination(bend);
@@ -56,5 +56,13 @@ public sealed record QuadraticVertex(VertexKind Kind, RatioInterval Location)
         var location = RatioInterval.Fieller(
             fit.Combination(slope), denominator, fit.Covariance(slope, bend), level);
         return new QuadraticVertex(denominator.Estimate < 0 ? VertexKind.Maximum : VertexKind.Minimum, location);
+    }
+
+    private static int PlaceOf(ILinearFit fit, string name)
+    {
+        var names = fit.Terms.Select(term => term.Name).ToList();
+        return names.IndexOf(name) is var place and >= 0
+            ? place
+            : throw new ArgumentException($"No column is named {name}; there are {string.Join(", ", names)}.", nameof(name));
     }
 }

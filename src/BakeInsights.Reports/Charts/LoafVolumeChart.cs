@@ -42,7 +42,7 @@ public static class LoafVolumeChart
         var volume = figures.UnitOf(Dimension.SpecificVolume);
         var look = Palette.Series[series];
         var name = figures.WithUnit(Dimension.Temperature, celsius);
-        var hydration = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
+        var hydration = answer.RangeOf(Measures.Hydration)!;
         double[] grid =
         [
             .. Enumerable.Range(0, CurvePoints)

@@ -14,7 +14,7 @@ public static class RiseTimeChart
     public static GenericChart? AgainstDoughTemperature(RiseTimeAnswer answer, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        if (MeasureSummary.Of(Measures.DoughTemperature, answer.Used) is not { } baked || answer.Q10 is null)
+        if (answer.RangeOf(Measures.DoughTemperature) is not { } baked || answer.Q10 is null)
         {
             return null;
         }

@@ -21,11 +21,11 @@ internal static class AnswerBlocks
     /// <summary>What the answer rests on: bakes used, bakes and terms left out.</summary>
     public static ViewParagraph Basis(ModelAnswer answer, int bakes)
     {
-        var sentences = new List<string> { $"This rests on {answer.Used.Count} of {JournalView.Count(bakes, "bake")}." };
+        var sentences = new List<string> { $"This rests on {answer.UsedCount} of {JournalView.Count(bakes, "bake")}." };
         if (answer.LeftOutBakes.Count > 0)
         {
             var groups = answer.LeftOutBakes.Select(left =>
-                $"{left.Bakes.Count.ToString(CultureInfo.InvariantCulture)} with {left.Reason} ({Named(left.Bakes)})");
+                $"{left.Count.ToString(CultureInfo.InvariantCulture)} with {left.Reason}{Named(left.Bakes)}");
             sentences.Add($"Left out: {string.Join("; ", groups)}.");
         }
 
@@ -40,8 +40,13 @@ internal static class AnswerBlocks
     private static string Named(IReadOnlyList<Bake> bakes)
     {
         const int most = 6;
+        if (bakes.Count == 0)
+        {
+            return "";
+        }
+
         var names = string.Join(", ", bakes.Take(most).Select(bake => bake.Id));
-        return bakes.Count > most ? names + ", …" : names;
+        return bakes.Count > most ? $" ({names}, …)" : $" ({names})";
     }
 
     private static IReadOnlyList<string> Row(AnswerTerm term)

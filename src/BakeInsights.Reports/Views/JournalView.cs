@@ -11,20 +11,27 @@ public static class JournalView
     public static View Of(Journal journal)
     {
         ArgumentNullException.ThrowIfNull(journal);
+        return Of(journal.Reading);
+    }
+
+    /// <summary>The counts, and a table of all notices, the gravest first.</summary>
+    public static View Of(JournalReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
         var counts = new ViewParagraph(
-            $"Journal {journal.Name}: {Count(journal.Rows, "row")} read, {Count(journal.Bakes.Count, "bake")} kept, "
-            + $"{Count(journal.SetAside, "row")} set aside.");
-        return journal.Notices.Count == 0
+            $"Journal {reading.Name}: {Count(reading.Rows, "row")} read, {Count(reading.Bakes, "bake")} kept, "
+            + $"{Count(reading.SetAside, "row")} set aside.");
+        return reading.Notices.Count == 0
             ? new View([counts, new ViewParagraph("Every cell was understood.")])
-            : new View([counts, TableOf(journal.Notices)]);
+            : new View([counts, TableOf(reading)]);
     }
 
     /// <summary>"1 bake", "2 bakes".</summary>
     internal static string Count(int count, string noun) =>
         $"{count.ToString(CultureInfo.InvariantCulture)} {noun}{(count == 1 ? "" : "s")}";
 
-    private static ViewTable TableOf(IReadOnlyList<Notice> notices) => new(
-        $"{Count(notices.Count, "notice")}: refused, a row was set aside; unread, a cell counts as missing; "
+    private static ViewTable TableOf(JournalReading reading) => new(
+        $"{Total(reading)}: refused, a row was set aside; unread, a cell counts as missing; "
             + "doubted, kept but look again; noted, for information.",
         [
             new ViewColumn("Where", false),
@@ -34,11 +41,19 @@ public static class JournalView
             new ViewColumn("What to do", false),
         ],
         [
-            .. notices.OrderByDescending(notice => notice.Gravity).Select(notice => new[]
+            .. reading.Notices.OrderByDescending(notice => notice.Gravity).Select(notice => new[]
             {
                 Where(notice), notice.Gravity.ToString().ToLowerInvariant(), Shortened(notice.Text), notice.Message, notice.Remedy,
             }),
         ]);
+
+    private static string Total(JournalReading reading)
+    {
+        var all = reading.NoticeCounts.Values.Sum();
+        return all == reading.Notices.Count
+            ? Count(all, "notice")
+            : $"{Count(all, "notice")}, of which the first of each kind are shown";
+    }
 
     private static string Where(Notice notice)
     {

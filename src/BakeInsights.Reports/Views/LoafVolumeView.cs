@@ -42,7 +42,7 @@ public static class LoafVolumeView
     private static string Headline(LoafVolumeAnswer answer, Figures figures)
     {
         var share = $"{Accounting(answer)} for {Figures.Rounded(100 * answer.RSquared, 0)} % of the variation; "
-            + $"bakes made alike differ by about {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
+            + $"single bakes scatter about it by {figures.WithUnit(Dimension.SpecificVolume, answer.ResidualSd)} (one standard deviation).";
         if (answer.BestHydration is not { } best)
         {
             return $"The journal names no best hydration. {answer.WhyNoBestHydration} {share}";
@@ -63,10 +63,12 @@ public static class LoafVolumeView
 
     private static ViewTable Expected(LoafVolumeAnswer answer, Figures figures)
     {
-        var baked = MeasureSummary.Of(Measures.Hydration, answer.Used)!;
+        var baked = answer.RangeOf(Measures.Hydration)!;
         var hydrations = Enumerable.Range(0, HydrationSteps)
             .Select(step => baked.Least + (step * (baked.Most - baked.Least) / (HydrationSteps - 1)));
-        var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null ? null : answer.Typical[Measures.DoughTemperature];
+        var temperature = answer.Coefficient(LoafVolume.DoughTemperatureTerm) is null
+            ? null
+            : answer.Typical[Measures.DoughTemperature];
         var points = temperature is { } celsius
             ? answer.OverHydration(hydrations, celsius)
             : [.. hydrations.Select(percent => answer.At(answer.Typical.With(Measures.Hydration, percent)))];

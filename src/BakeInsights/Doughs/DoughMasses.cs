@@ -5,7 +5,7 @@ namespace BakeInsights;
 /// Baker's percentages are parts in a hundred of all flour in the dough (the trade's convention). Leaving the
 /// preferment out of the total makes a 68 % dough look like a 52 % one.
 /// </remarks>
-public sealed record DoughMasses
+public readonly record struct DoughMasses
 {
     /// <summary>Adds the flour and water of a preferment to those weighed into the dough.</summary>
     /// <param name="flourG">Flour weighed in, in grams, not negative.</param>

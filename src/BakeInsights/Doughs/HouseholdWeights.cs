@@ -15,26 +15,15 @@ public static class HouseholdWeights
     private const string Herr41 =
         "USDA Home Economics Research Report 41 (Fulton, Matthews and Davis 1977)";
 
-    // No published source gives the spread between people for a spooned cup; 4 % is our judgement, from 125 g published
-    // beside 126 g, and 123 g beside 117 g with and without sifting. A sifted cup is taken to scatter as a spooned one.
-    private static readonly CupSpread Careful = new(0.04, CupToCupRelativeSd);
-
-    // Home-economics papers of the 1960s, from memory, give 3 to 6 % between people who dip and level; the higher end,
-    // as single dipped cups are reported up to 159 g.
-    private static readonly CupSpread Dipped = new(0.06, CupToCupRelativeSd);
-
-    // Our judgement: from 116 g sifted to 137 g dipped is 18 % of 125 g, a spread of 8 % if each way is as likely.
-    private static readonly CupSpread InAnyWay = new(0.08, CupToCupRelativeSd);
-
     private static readonly Dictionary<FlourMeasure, HouseholdWeight> Flour = new()
     {
-        [FlourMeasure.Spooned] = new(126, Herr41 + ", all-purpose flour, spooned unsifted", Careful),
-        [FlourMeasure.Sifted] = new(116, Herr41 + ", all-purpose flour, sifted and spooned", Careful),
+        [FlourMeasure.Spooned] = new(126, Herr41 + ", all-purpose flour, spooned unsifted", Spread(FlourMeasure.Spooned)),
+        [FlourMeasure.Sifted] = new(116, Herr41 + ", all-purpose flour, sifted and spooned", Spread(FlourMeasure.Sifted)),
 
         // The only dipped weight published for a white flour; home-economics papers of the 1960s, from memory,
         // give 140 to 145 g for all-purpose.
-        [FlourMeasure.Scooped] = new(137, Usda + ", bread flour, unsifted and dipped", Dipped),
-        [FlourMeasure.CupUnknown] = new(125, Usda + ", all-purpose flour", InAnyWay),
+        [FlourMeasure.Scooped] = new(137, Usda + ", bread flour, unsifted and dipped", Spread(FlourMeasure.Scooped)),
+        [FlourMeasure.CupUnknown] = new(125, Usda + ", all-purpose flour", Spread(FlourMeasure.CupUnknown)),
     };
 
     private static readonly Dictionary<string, HouseholdWeight> Others = new()
@@ -45,6 +34,12 @@ public static class HouseholdWeights
         ["milk"] = new(244, Usda + ", whole milk"),
         ["egg"] = new(243, Usda + ", whole egg"),
         ["honey"] = new(339, Usda),
+        ["butter"] = new(227, Usda),
+        ["oil"] = new(218, Usda + ", vegetable oil"),
+        ["whole-wheat flour"] = new(120, Usda),
+        ["dark rye flour"] = new(128, Usda),
+        ["light rye flour"] = new(102, Usda),
+        ["semolina"] = new(167, Usda),
 
         // The Standard Reference's own 4.0 g a teaspoon disagrees with its packet (7.2 g for 2 1/4 tsp) by a quarter.
         ["yeast"] = new(142, Herr41 + ", active dry yeast"),
@@ -53,6 +48,9 @@ public static class HouseholdWeights
     /// <summary>A cup of flour filled in this way; null when the flour was weighed, for then there is no cup.</summary>
     public static HouseholdWeight? OfFlour(FlourMeasure measure) => Flour.GetValueOrDefault(measure);
 
-    /// <summary>A cup of another ingredient, by its column's stem ("water", "yeast"); null where none is published.</summary>
+    /// <summary>A cup of another ingredient, by its name or its column's stem ("butter", "yeast"); null where none is published.</summary>
     public static HouseholdWeight? Of(string ingredient) => Others.GetValueOrDefault(ingredient);
+
+    // What is known of the spread of cups is how people differ: the part that a bake's cups share.
+    private static CupSpread Spread(FlourMeasure measure) => new(FlourFilling.SpreadPct(measure) / 100, CupToCupRelativeSd);
 }

@@ -23,4 +23,13 @@ public static class YeastEquivalent
         YeastKind.Instant => grams,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of yeast."),
     };
+
+    /// <summary>The mass of one kind of yeast, in grams, that stands for a mass of another.</summary>
+    public static double Convert(double grams, YeastKind from, YeastKind to) => Instant(grams, from) / Instant(1, to);
+
+    /// <summary>
+    /// Water, in grams, that goes in with another kind of yeast so that the dough keeps its mass. Dry yeast in place of
+    /// fresh asks for water, which fresh yeast brings (0.60 to 0.67 g for each gram of it); negative the other way.
+    /// </summary>
+    public static double WaterToAdd(double grams, YeastKind from, YeastKind to) => grams - Convert(grams, from, to);
 }

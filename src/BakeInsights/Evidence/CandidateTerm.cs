@@ -5,38 +5,32 @@ namespace BakeInsights;
 /// <param name="Unit">The unit of its coefficient.</param>
 /// <param name="Causes">What the term is made of: one cause, or the two of a product.</param>
 /// <param name="LevelsNeeded">How many levels of each cause it takes: two for a slope, three for a curve.</param>
-/// <param name="Combine">The term's value from the values of its causes, each counted from its centre.</param>
+/// <param name="Combine">The term's value from its first and last cause, each counted from its centre.</param>
 internal sealed record CandidateTerm(
-    string Name, string Unit, IReadOnlyList<Cause> Causes, int LevelsNeeded, Func<IReadOnlyList<double>, double> Combine)
+    string Name, string Unit, IReadOnlyList<Cause> Causes, int LevelsNeeded, Func<double, double, double> Combine)
 {
     /// <summary>The term that is one cause itself, a straight line.</summary>
-    public static CandidateTerm Line(string name, string unit, Cause cause) => new(name, unit, [cause], 2, v => v[0]);
+    public static CandidateTerm Line(string name, string unit, Cause cause) => new(name, unit, [cause], 2, (one, _) => one);
 
     /// <summary>The term that is the logarithm of one cause.</summary>
-    public static CandidateTerm Log(string name, string unit, Cause cause) => new(name, unit, [cause], 2, v => Math.Log(v[0]));
+    public static CandidateTerm Log(string name, string unit, Cause cause) => new(name, unit, [cause], 2, (one, _) => Math.Log(one));
 
     /// <summary>The term that is the square of one cause.</summary>
-    public static CandidateTerm Square(string name, string unit, Cause cause) => new(name, unit, [cause], 3, v => v[0] * v[0]);
+    public static CandidateTerm Square(string name, string unit, Cause cause) => new(name, unit, [cause], 3, (one, _) => one * one);
 
     /// <summary>The term that is the product of two causes.</summary>
     public static CandidateTerm Product(string name, string unit, Cause one, Cause other) =>
-        new(name, unit, [one, other], 2, v => v[0] * v[1]);
+        new(name, unit, [one, other], 2, (one, other) => one * other);
 
     /// <summary>The term's value, or null when a cause is missing or has no such value (the logarithm of zero).</summary>
     public double? ValueFrom(Func<Measure, double?> valueOf)
     {
-        var values = new double[Causes.Count];
-        for (var i = 0; i < values.Length; i++)
+        if (valueOf(Causes[0].Measure) is not { } one || valueOf(Causes[^1].Measure) is not { } other)
         {
-            if (valueOf(Causes[i].Measure) is not { } value)
-            {
-                return null;
-            }
-
-            values[i] = value - Causes[i].Centre;
+            return null;
         }
 
-        var combined = Combine(values);
+        var combined = Combine(one - Causes[0].Centre, other - Causes[^1].Centre);
         return double.IsFinite(combined) ? combined : null;
     }
 }

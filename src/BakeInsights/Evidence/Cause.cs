@@ -25,7 +25,7 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
 
     public static Cause Sugar { get; } = new(Measures.Sugar, 0, 0.5);
 
-    // 1.9 less 1.8 is a little under 0.1 in binary, and 24 °C comes out of 75.2 °F a little over 24.
+    // 1.9 less 1.8 is a little under 0.1 in binary.
     private const double RoundingShare = 1e-9;
 
     /// <summary>How many levels these values show.</summary>
@@ -33,7 +33,9 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
     {
         var levels = 0;
         var levelStart = double.NegativeInfinity;
-        foreach (var value in values.Order())
+        double[] ordered = [.. values];
+        Array.Sort(ordered);
+        foreach (var value in ordered)
         {
             if (value - levelStart >= Resolution * (1 - RoundingShare))
             {

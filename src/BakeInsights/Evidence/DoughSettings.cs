@@ -3,7 +3,7 @@ namespace BakeInsights;
 /// <summary>What a baker sets when making a dough, by measure; what is not given is not known.</summary>
 public sealed class DoughSettings
 {
-    private static readonly IReadOnlyList<Measure> Settable =
+    internal static readonly IReadOnlyList<Measure> Settable =
         [Measures.DoughTemperature, Measures.Hydration, Measures.Yeast, Measures.Salt, Measures.Sugar];
 
     private readonly IReadOnlyDictionary<Measure, double> _values;
@@ -20,17 +20,12 @@ public sealed class DoughSettings
     public static DoughSettings MedianOf(IReadOnlyList<Bake> bakes)
     {
         ArgumentNullException.ThrowIfNull(bakes);
-        var medians = new Dictionary<Measure, double>();
-        foreach (var measure in Settable)
-        {
-            if (MeasureSummary.Of(measure, bakes) is { } summary)
-            {
-                medians[measure] = summary.Middle;
-            }
-        }
-
-        return new DoughSettings(medians);
+        return MiddleOf(SettingRange.Of(bakes));
     }
+
+    /// <summary>The middle of each range.</summary>
+    internal static DoughSettings MiddleOf(IEnumerable<SettingRange> ranges) =>
+        new(ranges.ToDictionary(range => range.Measure, range => range.Middle));
 
     /// <summary>The same dough with one setting changed.</summary>
     public DoughSettings With(Measure measure, double value) =>

@@ -3,9 +3,19 @@ using BakeInsights.Inference;
 namespace BakeInsights;
 
 /// <summary>A least-squares fit of the terms that a journal can support.</summary>
-/// <param name="Selection">The terms and bakes, and what was left out.</param>
+/// <param name="Question">What was asked.</param>
+/// <param name="Selection">The terms, and those that were left out.</param>
 /// <param name="Fit">The fit; its columns are the intercept and then the terms in order.</param>
-internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
+/// <param name="LeftOutBakes">The bakes that the fit does not rest on, by reason.</param>
+/// <param name="Basis">What it rests on.</param>
+/// <param name="Ranges">Over which values each setting was tried.</param>
+internal sealed record FittedModel(
+    Question Question,
+    TermSelection Selection,
+    ILinearFit Fit,
+    IReadOnlyList<LeftOutBakes> LeftOutBakes,
+    Basis Basis,
+    IReadOnlyList<SettingRange> Ranges)
 {
     public const string Intercept = "intercept";
 
@@ -13,48 +23,85 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
     /// Fits the candidates that the bakes can support. Where terms moved together, so that the journal can't tell
     /// them apart, the less important one is left out.
     /// </summary>
-    public static Attempt<FittedModel> Make(
-        IReadOnlyList<Bake> bakes, IReadOnlyList<CandidateTerm> candidates, string responseName, Func<Bake, double> response)
+    public static Attempt<FittedModel> Make(Question question, IReadOnlyList<Bake> all) =>
+        Make(question, all, selection => LeastSquares
+            .Fit(DesignOf(selection), [.. selection.Bakes.Select(question.ResponseOf)])
+            .Select<ILinearFit>(fit => fit));
+
+    /// <summary>
+    /// The same from running sums, which take neither the time nor the memory of a fit that knows its rows.
+    /// </summary>
+    public static Attempt<FittedModel> MakeFromSums(Question question, IReadOnlyList<Bake> all) =>
+        Make(question, all, selection =>
+        {
+            var sums = new RunningSums([Intercept, .. selection.Terms.Select(term => term.Name)]);
+            foreach (var bake in selection.Bakes)
+            {
+                sums.Add([1, .. selection.Terms.Select(term => term.ValueFrom(measure => measure.Of(bake))!.Value)], question.ResponseOf(bake));
+            }
+
+            return sums.Fit().Select<ILinearFit>(fit => fit);
+        });
+
+    private static Attempt<FittedModel> Make(
+        Question question, IReadOnlyList<Bake> all, Func<TermSelection, Attempt<ILinearFit>> fitOf)
     {
+        var aside = new List<LeftOutBakes>();
+        var bakes = all;
+        foreach (var exclusion in question.Exclusions)
+        {
+            var these = bakes.Where(exclusion.Applies).ToList();
+            if (these.Count > 0)
+            {
+                aside.Add(new LeftOutBakes(exclusion.Reason, these));
+                bakes = [.. bakes.Except(these)];
+            }
+        }
+
         if (bakes.Count == 0)
         {
             return new FitProblem(
                 FitProblemKind.TooFewRows,
-                [responseName],
-                $"No bake has a {responseName} that can be used.",
-                $"Log the {responseName} of each bake.");
+                [question.Name],
+                $"No bake has a {question.Name} that can be used.",
+                $"Log the {question.Name} of each bake.");
         }
 
-        var selection = TermSelection.Make(bakes, candidates);
+        var selection = TermSelection.Make(bakes, question.Candidates);
         while (selection.Terms.Count > 0)
         {
-            var values = selection.Bakes.Select(response).ToArray();
-            if (LeastSquares.Fit(DesignOf(selection), values).TryGet(out var fit, out var problem))
+            if (fitOf(selection).TryGet(out var fit, out var problem))
             {
-                return new FittedModel(selection, fit);
+                IReadOnlyList<LeftOutBakes> leftOut = [.. aside, .. selection.LeftOutBakes];
+
+                // A start for running sums counts all of this itself.
+                return fit is LeastSquaresFit
+                    ? new FittedModel(question, selection, fit, leftOut, Basis.Of(selection.Bakes, leftOut), SettingRange.Of(selection.Bakes))
+                    : new FittedModel(question, selection, fit, leftOut, default, []);
             }
 
             if (problem.Kind == FitProblemKind.NoSpread)
             {
                 return new FitProblem(
                     FitProblemKind.NoSpread,
-                    [responseName],
-                    $"The {responseName} is the same in all {values.Length} bakes, so there is nothing to explain.",
-                    $"Log bakes that differ in their {responseName}.");
+                    [question.Name],
+                    $"The {question.Name} is the same in all {selection.Bakes.Count} bakes, so there is nothing to explain.",
+                    $"Log bakes that differ in their {question.Name}.");
             }
 
             if (problem.Kind != FitProblemKind.DependentColumn)
             {
-                return problem with { Columns = [responseName] };
+                return problem with { Columns = [question.Name] };
             }
 
             selection = selection.Less(problem.Columns[0], Entangled(problem));
         }
 
+        var have = bakes.Count == 1 ? "bake has" : "bakes have";
         return new FitProblem(
             FitProblemKind.TooFewRows,
-            [responseName],
-            $"The journal can't support a single cause: {bakes.Count} {(bakes.Count == 1 ? "bake has" : "bakes have")} a {responseName}. "
+            [question.Name],
+            $"The journal can't support a single cause: {bakes.Count} {have} a {question.Name}. "
                 + string.Join(" ", selection.LeftOutTerms.Select(term => $"{Words(term.Name)}: {term.Reason}")),
             "Log more bakes, and change the dough temperature by a few degrees from one to the next.");
     }
@@ -71,9 +118,9 @@ internal sealed record FittedModel(TermSelection Selection, LeastSquaresFit Fit)
     public Term? Coefficient(string name) => Fit.Terms.FirstOrDefault(term => term.Name == name);
 
     /// <summary>The terms with their units.</summary>
-    public IReadOnlyList<AnswerTerm> TermsIn(string responseUnit) =>
+    public IReadOnlyList<AnswerTerm> Terms =>
     [
-        new AnswerTerm(Intercept, responseUnit, Fit.Terms[0]),
+        new AnswerTerm(Intercept, Question.Unit, Fit.Terms[0]),
         .. Selection.Terms.Zip(Fit.Terms.Skip(1), (term, coefficient) => new AnswerTerm(term.Name, term.Unit, coefficient)),
     ];
 

@@ -20,15 +20,19 @@ public static class LoafVolume
     /// <summary>The term of hydration times dough temperature.</summary>
     public const string ProductTerm = "hydration_x_dough_temperature";
 
-    // The most important first: when bakes are few, the last are left out first.
-    private static readonly IReadOnlyList<CandidateTerm> Candidates =
-    [
-        CandidateTerm.Line(HydrationTerm, "mL/g per percent of flour", Cause.Hydration),
-        CandidateTerm.Line(DoughTemperatureTerm, "mL/g per °C", Cause.DoughTemperature),
-        CandidateTerm.Square(HydrationSquaredTerm, "mL/g per (percent of flour)²", Cause.Hydration),
-        CandidateTerm.Square(DoughTemperatureSquaredTerm, "mL/g per (°C)²", Cause.DoughTemperature),
-        CandidateTerm.Product(ProductTerm, "mL/g per (percent of flour x °C)", Cause.Hydration, Cause.DoughTemperature),
-    ];
+    internal static Question Question { get; } = new(
+        Measures.SpecificVolume,
+        "loaf volume",
+        volume => volume,
+        "mL/g",
+        [new("no loaf volume or loaf weight", bake => Measures.SpecificVolume.Of(bake) is null)],
+        [
+            CandidateTerm.Line(HydrationTerm, "mL/g per percent of flour", Cause.Hydration),
+            CandidateTerm.Line(DoughTemperatureTerm, "mL/g per °C", Cause.DoughTemperature),
+            CandidateTerm.Square(HydrationSquaredTerm, "mL/g per (percent of flour)²", Cause.Hydration),
+            CandidateTerm.Square(DoughTemperatureSquaredTerm, "mL/g per (°C)²", Cause.DoughTemperature),
+            CandidateTerm.Product(ProductTerm, "mL/g per (percent of flour x °C)", Cause.Hydration, Cause.DoughTemperature),
+        ]);
 
     /// <summary>
     /// Fits specific volume on hydration and dough temperature, with their squares and product where the bakes have
@@ -37,10 +41,6 @@ public static class LoafVolume
     public static Attempt<LoafVolumeAnswer> Ask(IReadOnlyList<Bake> bakes)
     {
         ArgumentNullException.ThrowIfNull(bakes);
-        var lacking = bakes.Where(bake => Measures.SpecificVolume.Of(bake) is null).ToList();
-        IReadOnlyList<LeftOutBakes> aside = lacking.Count > 0 ? [new LeftOutBakes("no loaf volume or loaf weight", lacking)] : [];
-        return FittedModel
-            .Make([.. bakes.Except(lacking)], Candidates, "loaf volume", bake => Measures.SpecificVolume.Of(bake)!.Value)
-            .Select(model => new LoafVolumeAnswer(model, aside));
+        return FittedModel.Make(Question, bakes).Select(model => new LoafVolumeAnswer(model));
     }
 }

@@ -5,11 +5,11 @@ namespace BakeInsights;
 /// <summary>What a journal says about the specific volume of the loaf.</summary>
 public sealed class LoafVolumeAnswer : ModelAnswer
 {
-    internal LoafVolumeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
-        : base(model, asideBefore, Measures.SpecificVolume, "mL/g")
+    internal LoafVolumeAnswer(FittedModel model)
+        : base(model)
     {
         (BestHydration, WhyNoBestHydration) = FindBestHydration();
-        Checks = [LargestLeverage(), LargestResidual()];
+        Checks = [.. ChecksOfBakes()];
         Caveats = [.. Remarks()];
     }
 
@@ -44,9 +44,9 @@ public sealed class LoafVolumeAnswer : ModelAnswer
         var row = Fitted.Row(measure => settings[measure]);
         return new CurvePoint(
             settings[Measures.Hydration],
-            Fit.Combination(row).Estimate,
-            Fit.MeanInterval(row, Level),
-            Fit.PredictionInterval(row, Level));
+            Fitted.Fit.Combination(row).Estimate,
+            Fitted.Fit.MeanInterval(row, Level),
+            Fitted.Fit.PredictionInterval(row, Level));
     }
 
     /// <summary>The specific volume over a range of hydrations, in percent, at one dough temperature, in °C.</summary>
@@ -75,15 +75,15 @@ public sealed class LoafVolumeAnswer : ModelAnswer
         }
 
         // The product with temperature, counted from the centre, is nothing at the centre's temperature.
-        if (!QuadraticVertex.Of(Fit, LoafVolume.HydrationTerm, LoafVolume.HydrationSquaredTerm, Level).TryGet(out var vertex, out _)
+        if (!QuadraticVertex.Of(Fitted.Fit, LoafVolume.HydrationTerm, LoafVolume.HydrationSquaredTerm, Level).TryGet(out var vertex, out _)
             || vertex.Location.Estimate is not { } fromCentre)
         {
             return (null, "The fitted curve doesn't bend, so it has no top.");
         }
 
         var best = Hydration(fromCentre);
-        var baked = Used.Select(bake => Measures.Hydration.Of(bake)!.Value).ToList();
-        return best < baked.Min() || best > baked.Max()
+        var baked = RangeOf(Measures.Hydration)!;
+        return best < baked.Least || best > baked.Most
             ? (null, "The curve's top lies outside the hydrations that were baked.")
             : (new Estimate(best, Hydration(vertex.Location.Low), Hydration(vertex.Location.High)), "");
     }

@@ -15,44 +15,50 @@ public abstract class ModelAnswer
     /// <summary>The hydration that every model counts from, in percent.</summary>
     public const double CentreHydrationPct = Cause.CentreHydrationPct;
 
-    private readonly FittedModel _model;
-    private readonly IReadOnlyList<LeftOutBakes> _asideBefore;
-
-    private protected ModelAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore, Measure result, string responseUnit)
+    private protected ModelAnswer(FittedModel model)
     {
-        Result = result;
-        _model = model;
-        _asideBefore = asideBefore;
-        Terms = model.TermsIn(responseUnit);
-        Typical = DoughSettings.MedianOf(Used);
+        Fitted = model;
+        Terms = model.Terms;
+        Typical = DoughSettings.MiddleOf(model.Ranges);
     }
 
     /// <summary>The measure that the answer explains.</summary>
-    public Measure Result { get; }
+    public Measure Result => Fitted.Question.Result;
+
+    /// <summary>How many bakes the answer rests on.</summary>
+    public int UsedCount => Fitted.Basis.Used;
+
+    /// <summary>
+    /// Whether the answer rests on running sums: a journal of more than <see cref="JournalFit.KeptBakes"/> bakes
+    /// keeps none of them. Then <see cref="Used"/> is empty, and what needs single bakes is not to be had.
+    /// </summary>
+    public bool IsFromSums => Fitted.Fit is not LeastSquaresFit;
 
     /// <summary>The bakes that the answer rests on.</summary>
-    public IReadOnlyList<Bake> Used => _model.Selection.Bakes;
+    public IReadOnlyList<Bake> Used => IsFromSums ? [] : Fitted.Selection.Bakes;
 
     /// <summary>The bakes that it does not rest on, by reason.</summary>
-    public IReadOnlyList<LeftOutBakes> LeftOutBakes => [.. _asideBefore, .. _model.Selection.LeftOutBakes];
+    public IReadOnlyList<LeftOutBakes> LeftOutBakes => Fitted.LeftOutBakes;
 
     /// <summary>The terms that the journal can't support, with the reason.</summary>
-    public IReadOnlyList<LeftOutTerm> LeftOutTerms => _model.Selection.LeftOutTerms;
+    public IReadOnlyList<LeftOutTerm> LeftOutTerms => Fitted.Selection.LeftOutTerms;
 
     /// <summary>The coefficients, the intercept first.</summary>
     public IReadOnlyList<AnswerTerm> Terms { get; }
 
-    /// <summary>The dough in the middle of the bakes used: the median of each cause.</summary>
+    /// <summary>The dough in the middle of the bakes used: the median of each cause, or the mean where the answer rests on sums.</summary>
     public DoughSettings Typical { get; }
 
     /// <summary>The standard deviation of the results about the fit, in the fit's own unit.</summary>
-    public double ResidualSd => _model.Fit.ResidualStandardDeviation;
+    public double ResidualSd => Fitted.Fit.ResidualStandardDeviation;
 
     /// <summary>The share of the variation that the terms account for.</summary>
-    public double RSquared => _model.Fit.RSquared;
+    public double RSquared => Fitted.Fit.RSquared;
 
     /// <summary>The fit, for those who want to look closer; its rows are <see cref="Used"/>.</summary>
-    public LeastSquaresFit Fit => _model.Fit;
+    /// <exception cref="InvalidOperationException">The answer rests on running sums.</exception>
+    public LeastSquaresFit Fit => Fitted.Fit as LeastSquaresFit
+        ?? throw new InvalidOperationException("The answer rests on running sums, and the single bakes are gone.");
 
     /// <summary>The model written out.</summary>
     public abstract string Model { get; }
@@ -66,13 +72,19 @@ public abstract class ModelAnswer
     /// <summary>What a reader has to bear in mind, one sentence each.</summary>
     public abstract IReadOnlyList<string> Caveats { get; }
 
+    /// <summary>Over which values a setting was tried; null when no bake used has it.</summary>
+    public SettingRange? RangeOf(Measure setting) => Fitted.Ranges.FirstOrDefault(range => range.Measure == setting);
+
     /// <summary>The coefficient of a term, or null when it was left out.</summary>
-    public Term? Coefficient(string term) => _model.Coefficient(term);
+    public Term? Coefficient(string term) => Fitted.Coefficient(term);
 
-    private protected FittedModel Fitted => _model;
+    private protected FittedModel Fitted { get; }
 
-    /// <summary>The check that no single bake carries the fit by itself.</summary>
-    private protected AnswerCheck LargestLeverage()
+    /// <summary>The looks at single bakes; none where they aren't kept.</summary>
+    private protected IEnumerable<AnswerCheck> ChecksOfBakes() => IsFromSums ? [] : [LargestLeverage(), LargestResidual()];
+
+    // No single bake may carry the fit by itself.
+    private AnswerCheck LargestLeverage()
     {
         // Twice the mean leverage: Hoaglin and Welsch 1978, "The hat matrix in regression and ANOVA",
         // American Statistician 32:17-22. Three times here, as at a dozen bakes twice is passed by chance alone.
@@ -85,10 +97,10 @@ public abstract class ModelAnswer
             : $"Bake {Used[largest].Id} lies far from the others and steers the fit.");
     }
 
-    /// <summary>The check that no bake's result is far from what the fit expects.</summary>
-    private protected AnswerCheck LargestResidual()
+    // No bake's result may be far from what the fit expects.
+    private AnswerCheck LargestResidual()
     {
-        // Out of 50 bakes one lies beyond 2.5 by chance, and in one journal out of seven one lies beyond 3
+        // Of 50 bakes one or more lies beyond 2.5 by chance in every second journal, and beyond 3 in one out of eight
         // (standard normal distribution).
         const double far = 3;
         var standardised = Enumerable.Range(0, Used.Count).Select(StandardisedResidual).ToList();
@@ -102,18 +114,23 @@ public abstract class ModelAnswer
     /// <summary>What every answer's reader has to bear in mind.</summary>
     private protected IEnumerable<string> CommonRemarks()
     {
-        var cups = Used.Where(bake => bake.FlourByCup).Select(bake => 100 * bake.FlourRelativeSd).ToList();
-        if (cups.Count > 0)
+        if (Fitted.Basis.Cups > 0)
         {
-            var (least, most) = (Percent(cups.Min()), Percent(cups.Max()));
-            yield return $"{cups.Count} of {Used.Count} bakes had their flour by the cup, which leaves hydration and the other percentages "
+            var (least, most) = (Percent(Fitted.Basis.LeastFlourSd), Percent(Fitted.Basis.MostFlourSd));
+            yield return $"{Fitted.Basis.Cups} of {UsedCount} bakes had their flour by the cup, which leaves hydration and the other percentages "
                 + $"uncertain by {(least == most ? least : $"{least} to {most}")} % of themselves; the intervals don't show that yet.";
+        }
+
+        if (IsFromSums)
+        {
+            yield return $"The journal is too long to keep its bakes: it has more than {JournalFit.KeptBakes}, which went into running sums. "
+                + "The terms are those that every tenth of the first bakes supports, the typical dough is the mean, and no single bake was looked at.";
         }
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
     }
 
-    private static string Percent(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+    private static string Percent(double share) => (100 * share).ToString("0.0", CultureInfo.InvariantCulture);
 
     private double StandardisedResidual(int row)
     {

@@ -22,15 +22,26 @@ public static class RiseTime
 
     private const string PerPoint = "ln(min) per percent of flour";
 
-    // The most important first: when bakes are few, the last are left out first.
-    private static readonly IReadOnlyList<CandidateTerm> Candidates =
-    [
-        CandidateTerm.Line(DoughTemperatureTerm, "ln(min) per °C", Cause.DoughTemperature),
-        CandidateTerm.Log(LogYeastTerm, "ln(min) per ln(percent)", Cause.Yeast),
-        CandidateTerm.Line(HydrationTerm, PerPoint, Cause.Hydration),
-        CandidateTerm.Line(SaltTerm, PerPoint, Cause.Salt),
-        CandidateTerm.Line(SugarTerm, PerPoint, Cause.Sugar),
-    ];
+    internal static Question Question { get; } = new(
+        Measures.RiseTime,
+        "rise time",
+        Math.Log,
+        "ln(min)",
+        [
+            new("no rise time", bake => Measures.RiseTime.Of(bake) is null),
+            new("stopped before it was ready", bake => bake.RiseOutcome == RiseOutcome.Stopped),
+            new("partly in the cold", bake => bake[BakeColumns.Cold] > 0),
+            new(
+                FormattableString.Invariant($"dough warmer than {TemperatureCoefficient.WarmestC:0} °C, where the straight line ends"),
+                bake => Measures.DoughTemperature.Of(bake) > TemperatureCoefficient.WarmestC),
+        ],
+        [
+            CandidateTerm.Line(DoughTemperatureTerm, "ln(min) per °C", Cause.DoughTemperature),
+            CandidateTerm.Log(LogYeastTerm, "ln(min) per ln(percent)", Cause.Yeast),
+            CandidateTerm.Line(HydrationTerm, PerPoint, Cause.Hydration),
+            CandidateTerm.Line(SaltTerm, PerPoint, Cause.Salt),
+            CandidateTerm.Line(SugarTerm, PerPoint, Cause.Sugar),
+        ]);
 
     /// <summary>
     /// Fits the natural logarithm of the rise time on dough temperature, hydration, the logarithm of yeast, salt and
@@ -40,26 +51,6 @@ public static class RiseTime
     public static Attempt<RiseTimeAnswer> Ask(IReadOnlyList<Bake> bakes)
     {
         ArgumentNullException.ThrowIfNull(bakes);
-        var aside = new List<LeftOutBakes>();
-        var kept = bakes;
-        SetAside("no rise time", bake => Measures.RiseTime.Of(bake) is null);
-        SetAside("stopped before it was ready", bake => bake.RiseOutcome == RiseOutcome.Stopped);
-        SetAside("partly in the cold", bake => bake[BakeColumns.Cold] > 0);
-        SetAside(
-            $"dough warmer than {TemperatureCoefficient.WarmestC:0} °C, where the straight line ends",
-            bake => Measures.DoughTemperature.Of(bake) > TemperatureCoefficient.WarmestC);
-        return FittedModel
-            .Make(kept, Candidates, "rise time", bake => Math.Log(Measures.RiseTime.Of(bake)!.Value))
-            .Select(model => new RiseTimeAnswer(model, aside));
-
-        void SetAside(string reason, Func<Bake, bool> applies)
-        {
-            var these = kept.Where(applies).ToList();
-            if (these.Count > 0)
-            {
-                aside.Add(new LeftOutBakes(reason, these));
-                kept = [.. kept.Except(these)];
-            }
-        }
+        return FittedModel.Make(Question, bakes).Select(model => new RiseTimeAnswer(model));
     }
 }

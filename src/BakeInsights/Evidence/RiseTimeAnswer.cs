@@ -5,10 +5,10 @@ namespace BakeInsights;
 /// <summary>What a journal says about the time of the first rise.</summary>
 public sealed class RiseTimeAnswer : ModelAnswer
 {
-    internal RiseTimeAnswer(FittedModel model, IReadOnlyList<LeftOutBakes> asideBefore)
-        : base(model, asideBefore, Measures.RiseTime, "ln(min)")
+    internal RiseTimeAnswer(FittedModel model)
+        : base(model)
     {
-        Checks = [LargestLeverage(), LargestResidual(), .. AgainstTheTrade()];
+        Checks = [.. ChecksOfBakes(), .. AgainstTheTrade()];
         Caveats = [.. Remarks()];
     }
 
@@ -55,9 +55,9 @@ public sealed class RiseTimeAnswer : ModelAnswer
         var row = Fitted.Row(measure => settings[measure]);
         return new CurvePoint(
             settings[Measures.DoughTemperature],
-            Math.Exp(Fit.Combination(row).Estimate),
-            Minutes(Fit.MeanInterval(row, Level)),
-            Minutes(Fit.PredictionInterval(row, Level)));
+            Math.Exp(Fitted.Fit.Combination(row).Estimate),
+            Minutes(Fitted.Fit.MeanInterval(row, Level)),
+            Minutes(Fitted.Fit.PredictionInterval(row, Level)));
     }
 
     /// <summary>The rise time of the typical dough over a range of dough temperatures, in °C.</summary>
@@ -98,20 +98,21 @@ public sealed class RiseTimeAnswer : ModelAnswer
             yield return new AnswerCheck($"trade_band_{band.Term}", term.Estimate, inside, inside
                 ? $"The term {band.Term} lies where the trade expects it ({band.Source})."
                 : FormattableString.Invariant(
-                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})."));
+                    $"The term {band.Term} lies outside what the trade expects, {band.Low} to {band.High} ({band.Source})")
+                    + (band.IsReachedBy(term.Interval(Level)) ? ", though its interval reaches that range." : "."));
         }
     }
 
     private IEnumerable<string> Remarks()
     {
-        var spans = Used.Count(bake => bake[BakeColumns.RiseNotReady] is not null);
+        var spans = Fitted.Basis.Spans;
         if (spans > 0)
         {
-            yield return $"{spans} of {Used.Count} rise times {(spans == 1 ? "is" : "are")} only known to lie between two looks; "
+            yield return $"{spans} of {UsedCount} rise times {(spans == 1 ? "is" : "are")} only known to lie between two looks; "
                 + $"the later look was taken, so {(spans == 1 ? "it reads" : "these read")} a little long.";
         }
 
-        var stopped = LeftOutBakes.Sum(left => left.Bakes.Count(bake => bake.RiseOutcome == RiseOutcome.Stopped));
+        var stopped = Fitted.Basis.Stopped;
         if (stopped > 0)
         {
             yield return $"{stopped} {(stopped == 1 ? "rise was" : "rises were")} stopped before the dough was ready and left out; "

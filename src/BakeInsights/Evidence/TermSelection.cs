@@ -55,6 +55,9 @@ internal sealed class TermSelection
         return selection;
     }
 
+    /// <summary>The reason to leave out a bake that a term has no value for.</summary>
+    public static string Lacking(CandidateTerm term) => $"no {Lower(term.Causes[0].Measure.Title)}";
+
     /// <summary>The same selection less one term, for a reason that only the fit could find.</summary>
     public TermSelection Less(string name, string reason)
     {
@@ -87,7 +90,7 @@ internal sealed class TermSelection
         {
             foreach (var cause in term.Causes)
             {
-                var levels = cause.LevelsOf(Bakes.Select(cause.Measure.Of).OfType<double>());
+                var levels = cause.LevelsOf(Bakes.Select(cause.Measure.Of).Known());
                 if (levels < term.LevelsNeeded)
                 {
                     LeaveOut(term, levels <= 1
@@ -108,7 +111,7 @@ internal sealed class TermSelection
             var lacking = Bakes.Where(bake => term.ValueFrom(measure => measure.Of(bake)) is null).ToList();
             if (lacking.Count > 0)
             {
-                _leftOutBakes.Add(new LeftOutBakes($"no {Lower(term.Causes[0].Measure.Title)}", lacking));
+                _leftOutBakes.Add(new LeftOutBakes(Lacking(term), lacking));
                 Bakes = [.. Bakes.Except(lacking)];
             }
         }

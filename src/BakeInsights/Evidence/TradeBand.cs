@@ -1,3 +1,5 @@
+using BakeInsights.Inference;
+
 namespace BakeInsights;
 
 /// <summary>The range in which the trade expects a term of the rise-time model to lie.</summary>
@@ -21,4 +23,7 @@ internal sealed record TradeBand(string Term, double Low, double High, string So
 
     /// <summary>Whether an estimate lies in the band.</summary>
     public bool Contains(double estimate) => Low <= estimate && estimate <= High;
+
+    /// <summary>Whether an interval has a part in the band.</summary>
+    public bool IsReachedBy(Interval interval) => interval.Low <= High && Low <= interval.High;
 }

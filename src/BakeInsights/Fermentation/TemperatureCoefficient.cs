@@ -21,4 +21,14 @@ public static class TemperatureCoefficient
     /// 25 °C are 90 x TimeFactor(slope, -5) min at 20 °C.
     /// </summary>
     public static double TimeFactor(double lnTimeSlope, double warmerC) => Math.Exp(lnTimeSlope * warmerC);
+
+    /// <summary>The change of the rate, in percent a °C, that a slope of ln(time) stands for.</summary>
+    public static double RateChangePctPerDegree(double lnTimeSlope) => 100 * (Math.Exp(-lnTimeSlope) - 1);
+
+    /// <summary>The slope of ln(time) that a Q10 stands for.</summary>
+    public static double LnTimeSlopeOfQ10(double q10)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(q10);
+        return -Math.Log(q10) / 10;
+    }
 }

@@ -53,7 +53,7 @@ public sealed class BakeDraft
     /// <summary>Keeps a cell of a column that the toolkit does not know.</summary>
     public BakeDraft Keep(string column, string text)
     {
-        _row.OwnColumns[column] = text;
+        _row.Keep(column, text);
         return this;
     }
 

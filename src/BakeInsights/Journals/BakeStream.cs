@@ -12,11 +12,13 @@ internal sealed class BakeStream
     private readonly NoticeLog _notices = new();
     private readonly string _name;
     private readonly bool _keepsTexts;
+    private readonly int _named;
     private int _rows;
     private int _kept;
 
-    private BakeStream(string path, bool keepsTexts)
+    private BakeStream(string path, bool keepsTexts, int named)
     {
+        _named = named;
         _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
         _keepsTexts = keepsTexts;
     }
@@ -28,9 +30,10 @@ internal sealed class BakeStream
     /// <param name="path">A folder or a file.</param>
     /// <param name="keepsTexts">Whether the bakes need their texts.</param>
     /// <param name="take">Takes the row; whoever keeps it keeps a copy.</param>
-    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take)
+    /// <param name="named">How many of the first bakes need their names all the same.</param>
+    public static BakeStream Read(string path, bool keepsTexts, Action<RowValues> take, int named = int.MaxValue)
     {
-        var stream = new BakeStream(path, keepsTexts);
+        var stream = new BakeStream(path, keepsTexts, named);
         foreach (var file in JournalFiles.Find(path))
         {
             stream.ReadFile(file, take);
@@ -59,7 +62,11 @@ internal sealed class BakeStream
             }
 
             rows.Read(table.Csv, _row, _cups, _notices);
-            _row.Texts[BakeColumns.Id.Index] ??= FallbackId();
+            if (_kept < _named)
+            {
+                _row.Texts[BakeColumns.Id.Index] ??= NameOf(table, id);
+            }
+
             if (yeast is not null && !double.IsNaN(_row.Quantities[BakeColumns.Yeast.Index]) && _row.Choices[BakeColumns.YeastKind.Index] < 0)
             {
                 _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
@@ -124,6 +131,10 @@ internal sealed class BakeStream
         _notices.Add(Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
         return false;
     }
+
+    // A reading that keeps no texts still needs names for the bakes that it may keep.
+    private string NameOf(CsvTable table, ColumnBinding? binding) =>
+        binding is not null && RowReader.Text(table.Csv, binding) is { Length: > 0 } text ? text : FallbackId();
 
     private string FallbackId() =>
         string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(_row.File)}:{_row.Line}");

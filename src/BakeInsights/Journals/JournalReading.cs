@@ -26,7 +26,7 @@ public sealed record JournalReading(
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var used = canonical is null ? null : new UsedColumns();
-        var reading = BakeStream.Read(path, keepsTexts: used is not null, row => used?.Add(row)).Reading;
+        var reading = BakeStream.Read(path, keepsTexts: used is not null, row => used?.Add(row), named: 0).Reading;
         if (canonical is not null)
         {
             using var csv = new CanonicalCsvWriter(canonical, used!);

@@ -13,6 +13,9 @@ internal sealed class Plausibility
     private static readonly UsualRange[] Usual = [.. UsualRanges.OfColumns];
     private static readonly RatioRange[] Yeast = [.. UsualRanges.Yeast];
 
+    private static readonly double MilkWater = WaterContents.WholeMilk.Percent / 100;
+    private static readonly double EggWater = WaterContents.WholeEgg.Percent / 100;
+
     private readonly LoafChecks _loaves;
     private readonly TimeChecks _times;
     private readonly RowRemarks _remarks;
@@ -89,12 +92,12 @@ internal sealed class Plausibility
         _remarks.Refuse(row, C.Flour, Notices.FlourOff(cell.At, cell.Header, cell.Text, hydration, salt));
     }
 
-    // A milk dough may have hardly any water poured in. Water of milk 88 %, of egg 76 % (USDA Standard Reference 28).
+    // A milk dough may have hardly any water poured in.
     private static double WaterOfOthers(double[] values)
     {
         var milk = values[C.Milk.Index];
         var egg = values[C.Egg.Index];
-        return (milk > 0 ? 0.88 * milk : 0) + (egg > 0 ? 0.76 * egg : 0);
+        return (milk > 0 ? milk * MilkWater : 0) + (egg > 0 ? egg * EggWater : 0);
     }
 
     // Water that is doubted by itself is not held against the dough as well: one fault, one notice.

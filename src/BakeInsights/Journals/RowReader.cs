@@ -101,7 +101,7 @@ internal sealed class RowReader
         {
             if (Text(csv, binding) is { Length: > 0 } text)
             {
-                row.OwnColumns[binding.Header] = text;
+                row.Keep(binding.Header, text);
             }
         }
     }

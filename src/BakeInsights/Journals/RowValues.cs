@@ -6,7 +6,12 @@ namespace BakeInsights;
 /// </summary>
 internal sealed class RowValues
 {
+    private static readonly Dictionary<string, string> NoColumns = [];
+
     private readonly TableLayout _layout;
+
+    // Most journals have none, and a dictionary for each of fifty thousand rows would outweigh the rows.
+    private SortedDictionary<string, string>? _ownColumns;
 
     public RowValues(TableLayout layout)
     {
@@ -27,7 +32,7 @@ internal sealed class RowValues
     public string?[] Texts { get; }
 
     /// <summary>Cells of columns that the layout does not have, by the header's name.</summary>
-    public SortedDictionary<string, string> OwnColumns { get; private init; } = new(StringComparer.Ordinal);
+    public IReadOnlyDictionary<string, string> OwnColumns => _ownColumns is null ? NoColumns : _ownColumns;
 
     /// <summary>What a cup of the row's flour weighed, where the journal's own cups say so; null otherwise.</summary>
     public HouseholdWeight? FlourCup { get; set; }
@@ -47,18 +52,28 @@ internal sealed class RowValues
         Array.Fill(Quantities, double.NaN);
         Array.Fill(Choices, -1);
         Array.Clear(Texts);
-        OwnColumns.Clear();
+        _ownColumns?.Clear();
         FlourCup = null;
     }
+
+    /// <summary>Keeps a cell of a column that the layout does not have.</summary>
+    public void Keep(string column, string text) => (_ownColumns ??= new(StringComparer.Ordinal))[column] = text;
 
     /// <summary>A copy that later rows don't reach.</summary>
     public RowValues Copy()
     {
-        var copy = new RowValues(_layout) { OwnColumns = new(OwnColumns, StringComparer.Ordinal), Day = Day, File = File, Line = Line };
-        copy.FlourCup = FlourCup;
-        Quantities.CopyTo(copy.Quantities, 0);
-        Choices.CopyTo(copy.Choices, 0);
-        Texts.CopyTo(copy.Texts, 0);
+        var copy = new RowValues(_layout);
+        CopyTo(copy);
         return copy;
+    }
+
+    /// <summary>Makes another row of the same layout say what this one says.</summary>
+    public void CopyTo(RowValues other)
+    {
+        Quantities.CopyTo(other.Quantities, 0);
+        Choices.CopyTo(other.Choices, 0);
+        Texts.CopyTo(other.Texts, 0);
+        (other.Day, other.File, other.Line, other.FlourCup) = (Day, File, Line, FlourCup);
+        other._ownColumns = _ownColumns is { Count: > 0 } ? new(_ownColumns, StringComparer.Ordinal) : null;
     }
 }

@@ -13,7 +13,7 @@ internal sealed class UsedColumns
     {
         QuantityColumn quantity => _quantities[quantity.Index],
         ChoiceColumn choice => _choices[choice.Index],
-        TextColumn text => _texts[text.Index],
+        TextColumn text => text == BakeColumns.Id || _texts[text.Index],
         _ => true,
     });
 

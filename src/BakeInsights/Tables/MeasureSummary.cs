@@ -18,16 +18,17 @@ public sealed record MeasureSummary(
     {
         ArgumentNullException.ThrowIfNull(measure);
         ArgumentNullException.ThrowIfNull(bakes);
-        var values = bakes.Select(measure.Of).OfType<double>().ToList();
-        return values.Count == 0
+        double[] values = [.. bakes.Select(measure.Of).Known()];
+        Array.Sort(values);
+        return values.Length == 0
             ? null
             : new(
                 measure,
-                values.Count,
-                values.Min(),
-                Quantiles.Of(values, 0.25),
-                Quantiles.Median(values),
-                Quantiles.Of(values, 0.75),
-                values.Max());
+                values.Length,
+                values[0],
+                Quantiles.OfOrdered(values, 0.25),
+                Quantiles.OfOrdered(values, 0.5),
+                Quantiles.OfOrdered(values, 0.75),
+                values[^1]);
     }
 }

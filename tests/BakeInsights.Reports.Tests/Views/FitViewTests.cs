@@ -40,7 +40,8 @@ public class FitViewTests
         var view = RiseTimeView.Of(Demo.RiseTime, 45, units);
         var headline = Regex.Match(
             Paragraph(view),
-            @"ready about (?<min>\d+) min sooner \((?<minLow>\d+) to (?<minHigh>\d+)\), which is (?<pct>[\d.]+) % of its time \((?<pctLow>[\d.]+) to (?<pctHigh>[\d.]+)\)"
+            @"ready about (?<min>\d+) min sooner \((?<minLow>\d+) to (?<minHigh>\d+)\), "
+            + @"which is (?<pct>[\d.]+) % of its time \((?<pctLow>[\d.]+) to (?<pctHigh>[\d.]+)\)"
             + @".* ready in (?<time>\d+) min\..* means (?<q10>[\d.]+) times as fast \(Q10, (?<q10Low>[\d.]+) to (?<q10High>[\d.]+)\)");
         Assert.True(headline.Success, Paragraph(view));
         double Said(string name) => double.Parse(headline.Groups[name].Value, CultureInfo.InvariantCulture);
@@ -69,7 +70,9 @@ public class FitViewTests
     {
         var view = LoafVolumeView.Of(Demo.LoafVolume, 45, units);
         var headline = Regex.Match(
-            Paragraph(view), @"largest at about (?<best>[\d.]+) % hydration, for a dough of \d.* \(95 % interval: (?<low>[\d.]+) to (?<high>[\d.]+) %\)\. .* for (?<share>\d+) %");
+            Paragraph(view),
+            @"largest at about (?<best>[\d.]+) % hydration, for a dough of \d.* "
+            + @"\(95 % interval: (?<low>[\d.]+) to (?<high>[\d.]+) %\)\. .* for (?<share>\d+) %");
         Assert.True(headline.Success, Paragraph(view));
         double Said(string name) => double.Parse(headline.Groups[name].Value, CultureInfo.InvariantCulture);
 
@@ -124,7 +127,8 @@ public class FitViewTests
         var journal = Demo.Read("bake_id,baked_on,rise_min", "A,2026-10-01,90");
         Assert.Equal(
             "Rise time\n---------\n\nThe journal can't support a single cause: 1 bake has a rise time. dough\n"
-            + "temperature: It is not in the journal. log yeast: It is not in the journal.\nhydration: It is not in the journal. salt: It is not in the journal. sugar: It\n"
+            + "temperature: It is not in the journal. log yeast: It is not in the journal.\n"
+            + "hydration: It is not in the journal. salt: It is not in the journal. sugar: It\n"
             + "is not in the journal. Log more bakes, and change the dough temperature by a few\ndegrees from one to the next.\n",
             RiseTimeView.Of(RiseTime.Ask(journal.Bakes), 1, UnitSystem.Metric).ToText());
         Assert.Contains(

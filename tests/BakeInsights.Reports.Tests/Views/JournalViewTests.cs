@@ -67,7 +67,8 @@ public class JournalViewTests
     public void The_summary_has_counts_ends_middle_and_quarter_points()
     {
         var journal = Demo.Read(
-            "bake_id,baked_on,dough_temp_c,sugar_g", "A,2026-10-01,20,", "B,2026-10-02,22,", "C,2026-10-03,23,", "D,2026-10-04,24,", "E,2026-10-05,30,");
+            "bake_id,baked_on,dough_temp_c,sugar_g",
+            "A,2026-10-01,20,", "B,2026-10-02,22,", "C,2026-10-03,23,", "D,2026-10-04,24,", "E,2026-10-05,30,");
         var table = BakesView.Summary(journal.Bakes, UnitSystem.Us).Blocks.OfType<ViewTable>().Single();
         var row = Assert.Single(table.Rows);
 

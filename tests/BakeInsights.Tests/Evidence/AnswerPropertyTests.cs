@@ -12,6 +12,8 @@ public class AnswerPropertyTests
     private const double GramsInOunce = 28.349523125;
     private const double MillilitresInCubicInch = 16.387064;
 
+    private const string MetricColumns = "flour_g,water_g,salt_g,yeast_g,dough_temp_c,rise_min,loaf_g,loaf_volume_ml";
+
     private static readonly Gen<IReadOnlyList<Bake>> Months =
         Gen.Int[1, 1_000_000].Select(seed => ExactKitchen.Month(seed, new KitchenTruth(), bakes: 20));
 
@@ -32,7 +34,7 @@ public class AnswerPropertyTests
         Months.Sample(
             bakes =>
             {
-                var metric = Read("flour_g,water_g,salt_g,yeast_g,dough_temp_c,rise_min,loaf_g,loaf_volume_ml", bakes, 1, c => c, 1, 1);
+                var metric = Read(MetricColumns, bakes, 1, c => c, 1, 1);
                 var us = Read(
                     "flour_oz,water_oz,salt_oz,yeast_oz,dough_temp_f,rise_h,loaf_oz,loaf_volume_cuin",
                     bakes, GramsInOunce, c => (1.8 * c) + 32, 60, MillilitresInCubicInch);
@@ -46,7 +48,8 @@ public class AnswerPropertyTests
     {
         // 24, 25 and 26 °C are 75.2, 77 and 78.8 °F: three levels, enough for a curve.
         var bakes = Dough.Bakes(24, (dough, i) => dough with { Celsius = 24 + (i % 3) });
-        var us = Read("flour_g,water_g,salt_g,yeast_g,dough_temp_f,rise_min,loaf_g,loaf_volume_ml", bakes, 1, c => Math.Round((1.8 * c) + 32, 1), 1, 1);
+        var columns = MetricColumns.Replace("dough_temp_c", "dough_temp_f", StringComparison.Ordinal);
+        var us = Read(columns, bakes, 1, c => Math.Round((1.8 * c) + 32, 1), 1, 1);
         Nearly.Same(LoafVolume.Ask(bakes).Value, LoafVolume.Ask(us).Value);
         Assert.NotNull(LoafVolume.Ask(us).Value.Coefficient(LoafVolume.DoughTemperatureSquaredTerm));
     }
@@ -57,7 +60,7 @@ public class AnswerPropertyTests
             bakes =>
             {
                 var once = RiseTime.Ask(bakes).Value;
-                var twice = RiseTime.Ask(Read("flour_g,water_g,salt_g,yeast_g,dough_temp_c,rise_min,loaf_g,loaf_volume_ml", bakes, 1, c => c, 0.5, 1)).Value;
+                var twice = RiseTime.Ask(Read(MetricColumns, bakes, 1, c => c, 0.5, 1)).Value;
                 foreach (var (one, two) in once.Terms.Zip(twice.Terms))
                 {
                     var added = one.Name == "intercept" ? Math.Log(2) : 0;

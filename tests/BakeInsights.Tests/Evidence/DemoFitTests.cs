@@ -23,7 +23,9 @@ public class DemoFitTests
     public void Coefficients_errors_intervals_and_p_values_are_those_of_R(string model)
     {
         var answer = Answer(model);
-        Assert.Equal(Expected.Keys.Where(key => key.Model == model && key.Quantity == "estimate").Select(key => key.Term), answer.Terms.Select(term => term.Name));
+        Assert.Equal(
+            Expected.Keys.Where(key => key.Model == model && key.Quantity == "estimate").Select(key => key.Term),
+            answer.Terms.Select(term => term.Name));
         foreach (var (name, _, term) in answer.Terms)
         {
             var interval = term.Interval(ModelAnswer.Level);

@@ -23,7 +23,11 @@ public class RiseTimeAnswerTests
     [Fact]
     public void The_rise_time_at_a_setting_is_the_exponential_of_the_sum_of_its_terms()
     {
-        var dough = Answer.Typical.With(Measures.DoughTemperature, 26).With(Measures.Hydration, 70).With(Measures.Yeast, 0.8).With(Measures.Salt, 1.8);
+        var dough = Answer.Typical
+            .With(Measures.DoughTemperature, 26)
+            .With(Measures.Hydration, 70)
+            .With(Measures.Yeast, 0.8)
+            .With(Measures.Salt, 1.8);
         var point = Answer.At(dough);
         Nearly.Equal(
             Math.Exp(B("intercept") + (2 * B("dough_temperature")) + (5 * B("hydration")) + (Math.Log(0.8) * B("log_yeast")) + (1.8 * B("salt"))),

@@ -15,7 +15,8 @@ public class RiseTimeSelectionTests
         Assert.Empty(answer.LeftOutTerms);
         Assert.Empty(answer.LeftOutBakes);
         Assert.Equal(
-            "ln(rise time in min), a straight line in dough temperature less 24 °C, ln(yeast percent), hydration less 65 %, salt percent, sugar percent",
+            "ln(rise time in min), a straight line in dough temperature less 24 °C, ln(yeast percent), "
+            + "hydration less 65 %, salt percent, sugar percent",
             answer.Model);
         Assert.Equal([CauseRemark], answer.Caveats);
     }

@@ -85,7 +85,8 @@ public class CoverageTests
         // So the intervals no longer keep their word: the mean band at the centre misses the truth most of the time.
         Assert.True(answers.Average(answer => answer.Coefficient("intercept")!.Estimate) > Math.Log(Truth.RiseMinutesAtCentre));
         Assert.InRange(answers.Count(answer => answer.At(centre).Mean.Contains(truth)), 0, Months / 4);
-        Assert.All(answers, answer => Assert.StartsWith("46 of 46 rise times are only known to lie between two looks", answer.Caveats[0], StringComparison.Ordinal));
+        Assert.All(answers, answer => Assert.StartsWith(
+            "46 of 46 rise times are only known to lie between two looks", answer.Caveats[0], StringComparison.Ordinal));
     }
 
     private static List<TAnswer> AllMonths<TAnswer>(
