@@ -11,15 +11,18 @@ public static class BakesView
         Measures.SpecificVolume, Measures.BakeLoss,
     ];
 
-    /// <summary>A row for each bake, in the order given.</summary>
+    private const string ByCup = " ± is one standard deviation, from flour by the cup; it moves all percentages of a bake together.";
+
+    /// <summary>A row for each bake, in the order given; ± where flour by the cup leaves a measure uncertain.</summary>
     public static View Of(IReadOnlyList<Bake> bakes, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(bakes);
         var figures = new Figures(units);
+        var byCup = bakes.Any(bake => Shown.Any(measure => measure.SdOf(bake) > 0)) ? ByCup : "";
         return new View(
         [
             new ViewTable(
-                $"{JournalView.Count(bakes.Count, "bake")}. A dash is a cell that was not logged or not understood.",
+                $"{JournalView.Count(bakes.Count, "bake")}. A dash is a cell that was not logged or not understood.{byCup}",
                 [
                     new ViewColumn("Bake", false),
                     new ViewColumn("Day", false),
@@ -61,8 +64,14 @@ public static class BakesView
     [
         bake.Id,
         bake.BakedOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        .. Shown.Select(measure => figures.Bare(measure.Dimension, measure.Of(bake))),
+        .. Shown.Select(measure => Cell(measure, bake, figures)),
     ];
+
+    private static string Cell(Measure measure, Bake bake, Figures figures)
+    {
+        var value = figures.Bare(measure.Dimension, measure.Of(bake));
+        return measure.SdOf(bake) is { } sd and > 0 ? $"{value} ± {figures.BareDifference(measure.Dimension, sd)}" : value;
+    }
 
     private static IReadOnlyList<string> SummaryRow(MeasureSummary summary, Figures figures)
     {

@@ -22,6 +22,13 @@ internal sealed class Figures(UnitSystem units)
         return canonical is { } value ? Rounded(unit.Value(value), unit.Decimals) : "–";
     }
 
+    /// <summary>A difference or spread without its unit.</summary>
+    public string BareDifference(Dimension dimension, double canonical)
+    {
+        var unit = UnitOf(dimension);
+        return Rounded(unit.Difference(canonical), unit.Decimals);
+    }
+
     /// <summary>A value with its unit: "24.0 °C".</summary>
     public string WithUnit(Dimension dimension, double canonical) =>
         $"{Bare(dimension, canonical)} {UnitOf(dimension).Label}".TrimEnd();

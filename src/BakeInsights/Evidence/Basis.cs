@@ -14,11 +14,27 @@ internal readonly record struct Basis(int Used, int Spans, int Cups, int Stopped
         return used.Aggregate(basis, (sum, bake) => sum.With(bake));
     }
 
+    /// <summary>The smallest relative standard deviation of flour by the cup; 0 without any.</summary>
+    public double LeastFlourSd { get; private init; }
+
+    /// <summary>The largest relative standard deviation of flour by the cup; 0 without any.</summary>
+    public double MostFlourSd { get; private init; }
+
     /// <summary>One bake more that is used.</summary>
-    public Basis With(Bake bake) => this with
+    public Basis With(Bake bake)
     {
-        Used = Used + 1,
-        Spans = Spans + (bake[BakeColumns.RiseNotReady] is null ? 0 : 1),
-        Cups = Cups + (bake.FlourByCup ? 1 : 0),
-    };
+        var sum = this with { Used = Used + 1, Spans = Spans + (bake[BakeColumns.RiseNotReady] is null ? 0 : 1) };
+        if (!bake.FlourByCup)
+        {
+            return sum;
+        }
+
+        var sd = bake.FlourRelativeSd;
+        return sum with
+        {
+            Cups = Cups + 1,
+            LeastFlourSd = Cups == 0 ? sd : Math.Min(LeastFlourSd, sd),
+            MostFlourSd = Math.Max(MostFlourSd, sd),
+        };
+    }
 }

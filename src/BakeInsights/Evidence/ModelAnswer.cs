@@ -1,3 +1,4 @@
+using System.Globalization;
 using BakeInsights.Inference;
 
 namespace BakeInsights;
@@ -115,8 +116,9 @@ public abstract class ModelAnswer
     {
         if (Fitted.Basis.Cups > 0)
         {
+            var (least, most) = (Percent(Fitted.Basis.LeastFlourSd), Percent(Fitted.Basis.MostFlourSd));
             yield return $"{Fitted.Basis.Cups} of {UsedCount} bakes had their flour by the cup, which leaves hydration and the other percentages "
-                + "uncertain by 4 to 8 %; the intervals don't show that yet.";
+                + $"uncertain by {(least == most ? least : $"{least} to {most}")} % of themselves; the intervals don't show that yet.";
         }
 
         if (IsFromSums)
@@ -127,6 +129,8 @@ public abstract class ModelAnswer
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
     }
+
+    private static string Percent(double share) => (100 * share).ToString("0.0", CultureInfo.InvariantCulture);
 
     private double StandardisedResidual(int row)
     {

@@ -35,6 +35,21 @@ public sealed class Bake
     /// <summary>Whether the flour was measured by the cup, in whatever way.</summary>
     public bool FlourByCup => FlourMeasure is not (null or BakeInsights.FlourMeasure.Weighed);
 
+    /// <summary>
+    /// The standard deviation of the flour that really went in about what <see cref="BakeColumns.Flour"/> says, as a
+    /// share of it: 0 when it was weighed, about 0.04 to 0.09 by the cup.
+    /// </summary>
+    /// <remarks>
+    /// Shared² + own² / cups (see <see cref="CupSpread"/>), from the journal's own weighed cups or else as published.
+    /// The error is of the Berkson kind: the flour written down is fixed, the flour in the bowl scatters about it. One
+    /// error moves all percentages of a bake together; <see cref="Measure.SensitivityToFlour"/> says how far each.
+    /// Cups are counted as US customary ones, whichever were used; flour that was turned into grams before it was
+    /// written down counts as cups too, as long as <see cref="FlourMeasure"/> still says so.
+    /// </remarks>
+    public double FlourRelativeSd => FlourByCup && this[BakeColumns.Flour] is { } grams && FlourCup is { Spread: { } spread } cup
+        ? spread.RelativeSd(grams / cup.GramsPerCup)
+        : 0;
+
     /// <summary>A quantity in its canonical unit, or null.</summary>
     public double? this[QuantityColumn column] => Row.Of(column);
 
@@ -46,4 +61,6 @@ public sealed class Bake
 
     /// <summary>The row that the bake is; nobody changes it any more.</summary>
     internal RowValues Row { get; }
+
+    private HouseholdWeight? FlourCup => Row.FlourCup ?? HouseholdWeights.OfFlour(FlourMeasure!.Value);
 }

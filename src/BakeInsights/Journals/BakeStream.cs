@@ -8,7 +8,7 @@ internal sealed class BakeStream
 {
     private readonly RowValues _row = new(BakeColumns.Layout);
     private readonly BakeIds _ids = new();
-    private readonly CupWeights _cups = new();
+    private readonly CupWeights _cups;
     private readonly NoticeLog _notices = new();
     private readonly List<JournalFile> _files = [];
     private readonly ClockSpans _spans;
@@ -20,6 +20,7 @@ internal sealed class BakeStream
     private BakeStream(string path, int textsOf, TimeZoneInfo? zone)
     {
         _spans = new ClockSpans(zone);
+        _cups = new CupWeights(SideFiles.CupWeighings(path));
         _textsOf = textsOf;
         _name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
     }
@@ -65,7 +66,9 @@ internal sealed class BakeStream
     private void ReadFile(string file, Action<RowValues> take)
     {
         using var table = CsvTable.Open(file, BakeColumns.Layout, _notices);
-        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions));
+        _cups.Remark(table.Bindings, new SourceLine(table.Name, table.Line), _notices);
+        var rows = new RowReader(table.Bindings, new CellReader(table.Conventions), _cups.AsksForBaker);
+        var plausibility = new Plausibility(table.Bindings, table.Csv, _notices);
         var days = new DayReader(table.Conventions);
         var day = table.Bindings.First(binding => binding.Column == BakeColumns.BakedOn);
         var id = table.Bindings.FirstOrDefault(binding => binding.Column == BakeColumns.Id);
@@ -94,6 +97,8 @@ internal sealed class BakeStream
                 _notices.Add(Notices.YeastKindMissing(Here, yeast.Header, RowReader.Text(table.Csv, yeast)));
             }
 
+            _cups.Note(_row);
+            plausibility.Check(_row);
             _kept++;
             take(_row);
         }

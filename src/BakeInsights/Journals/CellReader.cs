@@ -22,7 +22,7 @@ internal sealed class CellReader
             : Quantity(column, binding, text, row, at, cups, notices);
         if (value is { } number && (number < column.Low || number > column.High))
         {
-            notices.Add(Notices.OutOfRange(at, column, binding.Header, text, number));
+            notices.Add(OutOfRangeRemark.Of(at, binding, text, number));
             return null;
         }
 

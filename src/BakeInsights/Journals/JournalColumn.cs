@@ -15,6 +15,15 @@ public abstract class JournalColumn
     /// <summary>What a cell of the column says, in a few words.</summary>
     public string Meaning { get; }
 
+    /// <summary>
+    /// What else bakers call the column, in small letters, words joined by underscores, without a unit; the name of a
+    /// column of the file is compared without regard to letter case, blanks and hyphens.
+    /// </summary>
+    public IReadOnlyList<string> OtherNames => HeaderAliases.Of(NameWithoutUnit);
+
+    /// <summary>The name without a unit.</summary>
+    internal virtual string NameWithoutUnit => Name;
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 }
@@ -45,6 +54,8 @@ public sealed class QuantityColumn : JournalColumn
 
     /// <summary>The largest value that can be meant, in the canonical unit.</summary>
     public double High { get; }
+
+    internal override string NameWithoutUnit => Stem;
 
     internal int Index { get; }
 

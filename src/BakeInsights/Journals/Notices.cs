@@ -87,7 +87,7 @@ internal static class Notices
 
     public static Notice OutOfRange(SourceLine at, QuantityColumn column, string header, string text, double value)
     {
-        var unit = MeasureUnits.Canonical(column.Dimension) is { } known ? " " + known.Symbol : "";
+        var unit = UnitOf(column);
         return Cell(
             at, header, "OUT_OF_RANGE", text,
             $"{Number(Math.Round(value, 2))}{unit} is outside {Number(column.Low)} to {Number(column.High)}{unit}, the range this column can mean.",
@@ -119,7 +119,7 @@ internal static class Notices
 
     public static Notice FlourCupMethodMissing(SourceLine at, string column, string text, HouseholdWeight weight) => new(
         at.File, at.Line, column, "CUP_FILLING_UNKNOWN", Gravity.Doubted, text,
-        $"How the cup was filled is not written; {Number(weight.GramsPerCup)} g a cup was taken, and cups differ by 8 % or more.",
+        $"How the cup was filled is not written; {Number(weight.GramsPerCup)} g a cup was taken, and cups filled in one way or another differ by about {Number(100 * (weight.Spread?.SharedRelativeSd ?? 0))} %.",
         "Write spooned, scooped or sifted in flour_measure, or weigh the flour.");
 
     public static Notice ColumnUnknown(SourceLine at, string column) => new(
@@ -190,6 +190,111 @@ internal static class Notices
         $"The number of this bake's loaves in loaves.csv is {Number(loaves)}.",
         "Correct loaf_count, or write the other loaves in loaves.csv.");
 
+    public static Notice ColumnReadAs(SourceLine at, string column, JournalColumn meant) => new(
+        at.File, at.Line, column, "COLUMN_READ_AS", Gravity.Noted, column,
+        $"Read as {meant.Name}.",
+        "Nothing, if that is meant; otherwise give the column another name.");
+
+    public static Notice ColumnTaken(SourceLine at, string column, JournalColumn meant) => new(
+        at.File, at.Line, column, "COLUMN_TAKEN", Gravity.Noted, column,
+        $"It could be {meant.Name}, but another column holds that; its cells are kept as text.",
+        "Nothing, if the column is your own; otherwise keep the right one of the two.");
+
+    public static Notice ColumnAmbiguous(SourceLine at, string column, IReadOnlyList<JournalColumn> meanings) => new(
+        at.File, at.Line, column, "COLUMN_AMBIGUOUS", Gravity.Doubted, column,
+        $"It could be {string.Join(" or ", meanings)}; its cells are kept as text.",
+        "Give the column one of these names.");
+
+    public static Notice FahrenheitLikely(
+        SourceLine at, string column, string text, QuantityColumn range, double value, double asFahrenheit) => Cell(
+        at, column, "FAHRENHEIT_LIKELY", text,
+        $"{Number(value)} °C is outside {Number(range.Low)} to {Number(range.High)} °C, the range this column can mean; as °F it would be {Tenth(asFahrenheit)} °C.",
+        "Write the unit behind the number, as in 76F, or end the column's name in _f.");
+
+    public static Notice FahrenheitPossible(
+        SourceLine at, string column, string text, UsualRange range, double value, double asFahrenheit) => Doubt(
+        at, column, "FAHRENHEIT_POSSIBLE", text,
+        $"{Number(value)} °C is outside {Number(range.Low)} to {Number(range.High)} °C, where it mostly lies; as °F it would be {Tenth(asFahrenheit)} °C.",
+        "If the number is in °F, write the unit behind it, as in 60F; nothing to do if it is in °C.");
+
+    public static Notice DecimalSlip(SourceLine at, QuantityColumn range, string column, string text, double value, double meant)
+    {
+        var unit = UnitOf(range);
+        return Cell(
+            at, column, "DECIMAL_SLIP", text,
+            $"{Tenth(value)}{unit} is outside {Number(range.Low)} to {Number(range.High)}{unit}, the range this column can mean; with the decimal point moved it would be {Tenth(meant)}{unit}.",
+            "Correct the decimal point, or the unit.");
+    }
+
+    public static Notice ValueUnusual(SourceLine at, string column, string text, UsualRange range, double value)
+    {
+        var unit = UnitOf(range.Column);
+        return Doubt(
+            at, column, "VALUE_UNUSUAL", text,
+            $"{Number(value)}{unit} is unusual: mostly it is {Number(range.Low)} to {Number(range.High)}{unit}.",
+            "Look again; nothing to do if it is so.");
+    }
+
+    public static Notice RatioUnusual(SourceLine at, string column, string text, RatioRange range, double value) => Doubt(
+        at, column, "RATIO_UNUSUAL", text,
+        $"The {range.Name} comes to {Number(value)} {range.Unit}; mostly it is {Number(range.UsualLow)} to {Number(range.UsualHigh)}.",
+        $"Look again at {range.Column} and {range.Against}; nothing to do if it is so.");
+
+    public static Notice RatioImpossible(SourceLine at, string column, string text, RatioRange range, double value) => Cell(
+        at, column, "RATIO_IMPOSSIBLE", text,
+        $"The {range.Name} comes to {Number(value)} {range.Unit}; it can only be {Number(range.Low)} to {Number(range.High)}.",
+        $"Correct {range.Column} or {range.Against}.");
+
+    public static Notice RatioSlip(SourceLine at, string column, string text, RatioRange range, double value, double meant) => Cell(
+        at, column, "RATIO_SLIP", text,
+        $"The {range.Name} comes to {Number(value)} {range.Unit}; with a decimal point moved it would be {Number(meant)}.",
+        $"Correct the decimal point of {range.Column} or {range.Against}.");
+
+    public static Notice FlourOff(SourceLine at, string column, string text, double hydration, double salt) => Cell(
+        at, column, "FLOUR_OFF", text,
+        $"Water comes to {Number(hydration)} % of this flour and salt to {Number(salt)} %: neither can be.",
+        "Correct flour_g, or the unit of the column.");
+
+    public static Notice WaterHot(SourceLine at, string column, string text, double value) => Doubt(
+        at, column, "WATER_HOT", text,
+        $"Water of {Tenth(value)} °C is hotter than yeast stands; {Number(UsualRanges.HotWaterC)} °C is the most that is usual.",
+        "Look again; nothing to do if it cooled before the yeast met it.");
+
+    public static Notice DoughTempOff(SourceLine at, string column, string text, double value, double balance) => Doubt(
+        at, column, "DOUGH_TEMP_OFF", text,
+        $"The dough is at {Tenth(value)} °C, and the temperatures of flour and water make it about {Tenth(balance)} °C.",
+        "Look which temperature of the row is mistyped.");
+
+    public static Notice LoavesHeavier(SourceLine at, string column, string text, double loaves, double dough) => Cell(
+        at, column, "LOAVES_HEAVIER", text,
+        $"The loaves weigh {Number(loaves)} g and the dough {Number(dough)} g; no oven adds weight.",
+        "Correct loaf_g, loaf_count or dough_g: the dough is that of all loaves, the loaf is one.");
+
+    public static Notice LoafTooSmall(SourceLine at, string column, string text, double ratio) => Cell(
+        at, column, "LOAF_TOO_SMALL", text,
+        $"A gram of loaf has {Number(ratio)} mL; dough that never rose has {Number(UsualRanges.SpecificVolume.Low)} mL.",
+        "Correct loaf_volume_ml or loaf_g.");
+
+    public static Notice LooksSwapped(SourceLine at, string column, string text, double notReady, double ready) => Cell(
+        at, column, "LOOKS_SWAPPED", text,
+        $"Not ready at {Number(notReady)} min and ready at {Number(ready)} min can't both be; the second was taken as exact.",
+        "Correct the two times: the look that found it not ready comes first.");
+
+    public static Notice LooksFarApart(SourceLine at, string column, string text, double notReady, double ready, double gap) => new(
+        at.File, at.Line, column, "LOOKS_FAR_APART", Gravity.Noted, text,
+        $"Between the looks at {Number(notReady)} min and {Number(ready)} min lies {Number(100 * gap)} % of the time.",
+        "Nothing for this bake; look more often towards the end of the next.");
+
+    public static Notice RiseLong(SourceLine at, string column, string text, double value) => Doubt(
+        at, column, "RISE_LONG", text,
+        $"{Number(value)} min is long for a rise that is not in the cold: mostly it is up to {Number(UsualRanges.LongestWarmRiseMin)} min.",
+        "Write cold_min if part of it was in the cold; otherwise look again.");
+
+    public static Notice ReadyBeforeMixed(SourceLine at, string column, string text, double span) => Doubt(
+        at, column, "READY_BEFORE_MIXED", text,
+        $"Ready at an earlier time of day than mixed: that is {Number(span)} min by the clock, too long for this rise.",
+        "Correct mixed_at or ready_at.");
+
     private static Notice Row(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Refused, text, message, remedy);
 
@@ -207,6 +312,14 @@ internal static class Notices
     };
 
     private static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    private static Notice Doubt(SourceLine at, string column, string code, string text, string message, string remedy) =>
+        new(at.File, at.Line, column, code, Gravity.Doubted, text, message, remedy);
+
+    private static string UnitOf(QuantityColumn column) =>
+        MeasureUnits.Canonical(column.Dimension) is { } unit ? " " + unit.Symbol : "";
+
+    private static string Tenth(double value) => Number(Math.Round(value, 1));
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

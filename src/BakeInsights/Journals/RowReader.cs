@@ -18,11 +18,13 @@ internal sealed class RowReader
     private readonly (ColumnBinding Binding, byte[][] Words)[] _choices;
     private readonly ColumnBinding[] _texts;
     private readonly ColumnBinding[] _own;
+    private readonly ColumnBinding? _baker;
 
     /// <summary>Makes a reader of rows.</summary>
     /// <param name="bindings">What the columns hold.</param>
     /// <param name="cells">Reads what is not plain.</param>
-    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells)
+    /// <param name="asksForBaker">Whether the baker is wanted even where texts are not.</param>
+    public RowReader(IReadOnlyList<ColumnBinding> bindings, CellReader cells, bool asksForBaker = false)
     {
         _cells = cells;
         _quantities = [.. bindings.Where(binding => binding.Column is QuantityColumn)];
@@ -33,6 +35,7 @@ internal sealed class RowReader
         ];
         _texts = [.. bindings.Where(binding => binding.Column is TextColumn)];
         _own = [.. bindings.Where(binding => binding.Column is null)];
+        _baker = asksForBaker ? _texts.FirstOrDefault(binding => binding.Column == BakeColumns.Baker) : null;
     }
 
     /// <summary>Reads all cells but the day's. Words come first, since the weight of a cup hangs on one of them.</summary>
@@ -96,6 +99,10 @@ internal sealed class RowReader
         if (row.WantsTexts)
         {
             ReadTexts(csv, row);
+        }
+        else if (_baker is not null)
+        {
+            row.Texts[BakeColumns.Baker.Index] = Text(csv, _baker) is { Length: > 0 } text ? text : null;
         }
     }
 

@@ -39,6 +39,9 @@ internal sealed class RowValues
     /// <summary>Whether the reader is to fill in texts; a reading that only counts and sums does without.</summary>
     public bool WantsTexts { get; set; } = true;
 
+    /// <summary>What a cup of the row's flour weighed, where the journal's own cups say so; null otherwise.</summary>
+    public HouseholdWeight? FlourCup { get; set; }
+
     /// <summary>The day of the row, where its layout has one.</summary>
     public DateOnly Day { get; set; }
 
@@ -70,6 +73,7 @@ internal sealed class RowValues
         Array.Fill(Choices, -1);
         Array.Clear(Texts);
         _ownColumns?.Clear();
+        FlourCup = null;
     }
 
     /// <summary>Keeps a cell of a column that the layout does not have.</summary>
@@ -92,7 +96,7 @@ internal sealed class RowValues
         Quantities.CopyTo(other.Quantities, 0);
         Choices.CopyTo(other.Choices, 0);
         Texts.CopyTo(other.Texts, 0);
-        (other.Day, other.File, other.Line) = (Day, File, Line);
+        (other.Day, other.File, other.Line, other.FlourCup) = (Day, File, Line, FlourCup);
         other._ownColumns = _ownColumns is { Count: > 0 } ? new(_ownColumns, StringComparer.Ordinal) : null;
     }
 }

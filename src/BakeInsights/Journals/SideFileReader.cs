@@ -3,6 +3,9 @@ namespace BakeInsights;
 /// <summary>Reads one file of a journal that is not of bakes, row by row.</summary>
 internal sealed class SideFileReader
 {
+    // No column of these files is an ingredient, so none is measured by the cup.
+    private static readonly CupWeights NoCups = new([]);
+
     private readonly string _folder;
     private readonly IReadOnlySet<string> _bakes;
     private readonly NoticeLog _notices;
@@ -73,7 +76,7 @@ internal sealed class SideFileReader
                 continue;
             }
 
-            reader.Read(table.Csv, row, new CupWeights(), _notices);
+            reader.Read(table.Csv, row, NoCups, _notices);
             if (checks.Admits(row, objection))
             {
                 take(row);

@@ -14,6 +14,19 @@ internal sealed record SideFiles(
     /// <summary>Nothing: a journal of one file.</summary>
     public static SideFiles None { get; } = new([], [], [], [], [], [], [], []);
 
+    /// <summary>
+    /// The cups that were weighed for a journal. They are read ahead of the bakes, whose cups of flour they give grams
+    /// to; what there is to remark is remarked when the other files are read.
+    /// </summary>
+    public static IReadOnlyList<CupWeighing> CupWeighings(string path) => Directory.Exists(path)
+        ?
+        [
+            .. new SideFileReader(path, new HashSet<string>(), new NoticeLog())
+                .Read(JournalFileKind.Cups, CupColumns.Layout, WeighedCup.From)
+                .Select(cup => cup.Weighing),
+        ]
+        : [];
+
     /// <summary>Reads those files that a folder has.</summary>
     public static SideFiles Read(string folder, IReadOnlySet<string> bakes, NoticeLog notices)
     {

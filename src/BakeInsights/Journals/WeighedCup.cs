@@ -20,6 +20,14 @@ public sealed record WeighedCup(
     SourceLine Origin,
     ImmutableSortedDictionary<string, string> OwnColumns)
 {
+    /// <summary>The weighing, brought to a US customary cup; a cup that is not said to be another is taken for one.</summary>
+    internal CupWeighing Weighing => CupWeighing.In(
+        Measurer ?? "",
+        Ingredient,
+        Method,
+        Cup is not null && MeasureUnits.WithText(Cup) is { Dimension: Dimension.Volume } unit ? unit : MeasureUnits.Cup,
+        MassG);
+
     // The words of the file leave out the first value of the enumeration: a weighed cup was not "weighed" instead.
     internal static WeighedCup From(RowValues row) => new(
         row.Of(C.Measurer),

@@ -32,6 +32,12 @@ public static class MeasureUnits
     public static MeasureUnit Cup { get; } =
         new("cup", "cups", Dimension.Volume, v => UnitsNet.Volume.FromUsCustomaryCups(v).Milliliters);
 
+    /// <summary>Cups of 240 mL, as food labels count them (21 CFR 101.9(b)(5)(viii)).</summary>
+    public static MeasureUnit LabelCup { get; } = new("label cup", "label_cups", Dimension.Volume, v => v * 240, "label cups");
+
+    /// <summary>Metric cups of 250 mL (common practice, no source).</summary>
+    public static MeasureUnit MetricCup { get; } = new("metric cup", "metric_cups", Dimension.Volume, v => v * 250, "metric cups");
+
     /// <summary>US customary tablespoons.</summary>
     public static MeasureUnit Tablespoon { get; } = new(
         "tbsp", "tbsp", Dimension.Volume, v => UnitsNet.Volume.FromUsTablespoons(v).Milliliters, "tablespoon", "tablespoons");
@@ -39,6 +45,14 @@ public static class MeasureUnits
     /// <summary>US customary teaspoons.</summary>
     public static MeasureUnit Teaspoon { get; } = new(
         "tsp", "tsp", Dimension.Volume, v => UnitsNet.Volume.FromUsTeaspoons(v).Milliliters, "teaspoon", "teaspoons");
+
+    /// <summary>Tablespoons of 15 mL, as food labels count them; the metric tablespoon of most countries too.</summary>
+    public static MeasureUnit LabelTablespoon { get; } = new(
+        "label tbsp", "label_tbsp", Dimension.Volume, v => v * 15, "metric tbsp", "metric_tbsp");
+
+    /// <summary>Teaspoons of 5 mL, as food labels count them; the metric teaspoon too.</summary>
+    public static MeasureUnit LabelTeaspoon { get; } = new(
+        "label tsp", "label_tsp", Dimension.Volume, v => v * 5, "metric tsp", "metric_tsp");
 
     /// <summary>Degrees Celsius.</summary>
     public static MeasureUnit Celsius { get; } = new("°C", "c", Dimension.Temperature, v => v, "℃", "deg C");
@@ -74,7 +88,8 @@ public static class MeasureUnits
     /// <summary>All units, each dimension's canonical one first.</summary>
     public static IReadOnlyList<MeasureUnit> All { get; } =
     [
-        Gram, Kilogram, Ounce, Pound, Millilitre, CubicInch, Cup, Tablespoon, Teaspoon,
+        Gram, Kilogram, Ounce, Pound, Millilitre, CubicInch, Cup, LabelCup, MetricCup, Tablespoon, Teaspoon,
+        LabelTablespoon, LabelTeaspoon,
         Celsius, Fahrenheit, Minute, Hour, Percent, Millimetre, Centimetre, Inch,
     ];
 

@@ -7,7 +7,9 @@ public static class BakeFrame
 {
     /// <summary>
     /// A row for each bake, with <c>bake_id</c>, <c>baked_on</c> and a column for each measure of
-    /// <see cref="Measures.All"/> in its canonical unit; null where the journal lacks it.
+    /// <see cref="Measures.All"/> in its canonical unit; null where the journal lacks it. Where the flour of any bake is
+    /// uncertain, each measure that this moves is followed by its standard deviation, <c>hydration_pct_sd</c>: see
+    /// <see cref="Measure.SdOf"/>, also on how the errors go together.
     /// </summary>
     public static DataFrame ToDataFrame(this IEnumerable<Bake> bakes)
     {
@@ -18,8 +20,17 @@ public static class BakeFrame
         [
             new StringDataFrameColumn(BakeColumns.Id.Name, rows.Select(bake => bake.Id)),
             new DateTimeDataFrameColumn(BakeColumns.BakedOn.Name, days),
-            .. Measures.All.Select(measure => new DoubleDataFrameColumn(measure.Name, rows.Select(measure.Of))),
+            .. Measures.All.SelectMany(measure => ColumnsOf(measure, rows)),
         ];
         return new DataFrame(columns);
+    }
+
+    private static IEnumerable<DataFrameColumn> ColumnsOf(Measure measure, IReadOnlyList<Bake> rows)
+    {
+        yield return new DoubleDataFrameColumn(measure.Name, rows.Select(measure.Of));
+        if (rows.Any(bake => measure.SdOf(bake) > 0))
+        {
+            yield return new DoubleDataFrameColumn(measure.Name + "_sd", rows.Select(measure.SdOf));
+        }
     }
 }

@@ -9,10 +9,10 @@ public static class Measures
     private const string TradeConvention = "baker's percentage, the trade's convention (common practice)";
 
     /// <summary>All water in percent of all flour.</summary>
-    public static Measure Hydration { get; } = new(
+    public static Measure Hydration { get; } = OverFlour(new(
         "hydration_pct", "Hydration", Dimension.Percent,
         "100 x (water_g + water of the preferment) / (flour_g + flour of the preferment)", TradeConvention,
-        bake => Masses(bake)?.HydrationPct);
+        bake => Masses(bake)?.HydrationPct));
 
     /// <summary>Salt in percent of all flour.</summary>
     public static Measure Salt { get; } = PercentOfFlour("salt_pct", "Salt", C.Salt);
@@ -24,25 +24,25 @@ public static class Measures
     public static Measure Fat { get; } = PercentOfFlour("fat_pct", "Fat", C.Fat);
 
     /// <summary>Yeast in percent of all flour, as the instant yeast that does the same work.</summary>
-    public static Measure Yeast { get; } = new(
+    public static Measure Yeast { get; } = OverFlour(new(
         "yeast_instant_pct", "Yeast (as instant)", Dimension.Percent,
         "100 x yeast_g / all flour; fresh x 0.33, active dry x 0.33 / 0.40",
         TradeConvention + "; conversion as culinary-school tables print it",
         bake => bake[C.Yeast] is { } grams && bake.YeastKind is { } kind
             ? Masses(bake)?.PercentOfFlour(YeastEquivalent.Instant(grams, kind))
-            : null);
+            : null));
 
     /// <summary>Flour fermented ahead, in percent of all flour.</summary>
-    public static Measure PrefermentedFlour { get; } = new(
+    public static Measure PrefermentedFlour { get; } = OverFlour(new(
         "prefermented_flour_pct", "Prefermented flour", Dimension.Percent,
         "100 x flour of the preferment / all flour", TradeConvention,
-        bake => Masses(bake)?.PrefermentedFlourPct);
+        bake => Masses(bake)?.PrefermentedFlourPct));
 
     /// <summary>Flour and poured liquid for each 100 of flour.</summary>
-    public static Measure DoughYield { get; } = new(
+    public static Measure DoughYield { get; } = OverFlour(new(
         "dough_yield", "Dough yield", Dimension.Number,
         "100 x (all flour + all water + milk_g) / all flour", "Teigausbeute (TA), net, as German trade glossaries define it",
-        bake => Masses(bake)?.Yield(bake[C.Milk] ?? 0));
+        bake => Masses(bake)?.Yield(bake[C.Milk] ?? 0)), flourItself: 100);
 
     /// <summary>Millilitres of loaf for each gram of loaf.</summary>
     public static Measure SpecificVolume { get; } = new(
@@ -87,9 +87,13 @@ public static class Measures
     private static Measure AsLogged(QuantityColumn column, string title) =>
         new(column.Name, title, column.Dimension, column.Name, Logged, bake => bake[column]);
 
-    private static Measure PercentOfFlour(string name, string title, QuantityColumn column) => new(
+    private static Measure PercentOfFlour(string name, string title, QuantityColumn column) => OverFlour(new(
         name, title, Dimension.Percent, $"100 x {column.Name} / all flour", TradeConvention,
-        bake => bake[column] is { } grams ? Masses(bake)?.PercentOfFlour(grams) : null);
+        bake => bake[column] is { } grams ? Masses(bake)?.PercentOfFlour(grams) : null));
+
+    // What stands over all flour falls as 1 / flour; only the flour weighed in is uncertain, not that of a preferment.
+    private static Measure OverFlour(Measure measure, double flourItself = 0) => measure.MovedByFlour(bake =>
+        (measure.Of(bake) - flourItself) * -bake[C.Flour] / Masses(bake)?.FlourG);
 
     // A preferment whose hydration is not logged leaves flour and water unknown, so all that rests on them is too.
     private static DoughMasses? Masses(Bake bake)

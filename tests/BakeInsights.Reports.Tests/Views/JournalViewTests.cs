@@ -46,6 +46,23 @@ public class JournalViewTests
         Assert.Equal(["B", "2026-10-02", "–", "–", "–", "–", "–", "–", "–"], rows[1]);
     }
 
+    // 4 spooned cups: sd of the flour sqrt(0.04² + 0.03²/4) = 4.27 %, of 65 % hydration 2.8 and of 2 % salt 0.1.
+    [Fact]
+    public void Flour_by_the_cup_shows_its_standard_deviation_and_what_it_means()
+    {
+        var journal = Demo.Read(
+            "bake_id,baked_on,flour_g,flour_measure,water_g,salt_g",
+            "A,2026-10-01,504,spooned,327.6,10.08",
+            "B,2026-10-02,500,weighed,325,10");
+        var table = BakesView.Of(journal.Bakes, UnitSystem.Metric).Blocks.OfType<ViewTable>().Single();
+        Assert.Equal(["A", "2026-10-01", "65.0 ± 2.8", "–", "2.0 ± 0.1", "–", "–", "–", "–"], table.Rows[0]);
+        Assert.Equal(["B", "2026-10-02", "65.0", "–", "2.0", "–", "–", "–", "–"], table.Rows[1]);
+        Assert.Equal(
+            "2 bakes. A dash is a cell that was not logged or not understood. "
+            + "± is one standard deviation, from flour by the cup; it moves all percentages of a bake together.",
+            table.Caption);
+    }
+
     [Fact]
     public void The_summary_has_counts_ends_middle_and_quarter_points()
     {

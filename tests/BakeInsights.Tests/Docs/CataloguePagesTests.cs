@@ -40,8 +40,9 @@ public class CataloguePagesTests
 
             The files of a journal and their columns; only the bakes are needed. A column may be missing unless it is said
             to be needed: a row without a needed cell is set aside. A column of numbers may end in another unit of its kind.
-            A number outside the range can't be meant: the cell counts as missing, with a notice. Written from the
-            catalogue by a test.
+            A number outside the range can't be meant: the cell counts as missing, with a notice. One outside what is usual
+            is kept and doubted. The other names are taken in any letter case, with blanks or hyphens, and with the unit
+            behind them in brackets or not: `Bulk (min)`, `FDT °F`. Written from the catalogue by a test.
 
             """);
         Append(page, "bakes*.csv", "one dough, from mixing to cooling", BakeColumns.Layout);
@@ -59,7 +60,7 @@ public class CataloguePagesTests
     {
         page.Append(CultureInfo.InvariantCulture, $"\n## {file}\n\nA row is {row}. Needed: {Names(layout.Required)}.");
         page.Append(layout.Key.Count == 0 ? "" : $" No two rows have the same {Names(layout.Key)}.");
-        page.Append("\n\n| column | what a cell says | range or words |\n|---|---|---|\n");
+        page.Append("\n\n| column | what a cell says | range or words | usual | also called |\n|---|---|---|---|---|\n");
         foreach (var column in layout.Columns)
         {
             var accepted = column switch
@@ -69,9 +70,60 @@ public class CataloguePagesTests
                 ChoiceColumn choice => string.Join(", ", choice.Values),
                 _ => "text",
             };
-            page.Append(CultureInfo.InvariantCulture, $"| `{column}` | {column.Meaning} | {accepted} |\n");
+            var usual = column is QuantityColumn number && UsualRanges.Of(number) is { } range
+                ? string.Create(CultureInfo.InvariantCulture, $"{range.Low} to {range.High}")
+                : "";
+            var others = string.Join(", ", column.OtherNames.Select(name => name.Replace('_', ' ')));
+            page.Append(CultureInfo.InvariantCulture, $"| `{column}` | {column.Meaning} | {accepted} | {usual} | {others} |\n");
         }
     }
 
     private static string Names(IReadOnlyList<JournalColumn> columns) => string.Join(", ", columns.Select(column => $"`{column}`"));
+
+    [Fact]
+    public void The_page_of_notices_lists_every_code_with_its_words_and_the_ranges_behind_them()
+    {
+        var page = new StringBuilder(
+            """
+            # Notices
+
+            Everything that the reader can remark about a journal. What is filled in stands in ‹›. `refused`: the row is set
+            aside; `unread`: the cell counts as missing, the row stays; `doubted`: kept, look again; `noted`: for information.
+            Written from the reader's source by a test.
+
+            | code | gravity | message | what to do |
+            |---|---|---|---|
+
+            """);
+        foreach (var kind in NoticeCatalogue.All)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| `{kind.Code}` | {kind.Gravity} | {kind.Message} | {kind.Remedy} |\n");
+        }
+
+        page.Append(
+            """
+
+            ## Numbers worked out from two columns
+
+            An impossible one takes its first column out of the bake; an unusual one is kept and doubted. Nothing of an
+            ingredient is a choice and not doubted.
+
+            | number | of | unit | possible | usual |
+            |---|---|---|---|---|
+
+            """);
+        foreach (var range in UsualRanges.OfRatios)
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {range.Name} | `{range.Column}`, `{range.Against}` | {range.Unit} | {range.Low} to {range.High} | {range.UsualLow} to {range.UsualHigh} |\n");
+        }
+
+        Approved.Matches("docs/notices.md", page.ToString());
+    }
+
+    [Fact]
+    public void Every_code_of_a_case_is_on_the_page_with_its_gravity() => Assert.Equal(
+        NoticeCases.All.Select(each => (each.Expected.Code, each.Expected.Gravity.ToString().ToLowerInvariant())).Distinct().Order(),
+        NoticeCatalogue.All.Select(kind => (kind.Code, kind.Gravity)).Distinct().Order());
 }

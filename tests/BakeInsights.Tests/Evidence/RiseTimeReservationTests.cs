@@ -65,8 +65,8 @@ public class RiseTimeReservationTests
     {
         var answer = Ask((dough, i) => i < 3 ? dough with { FlourMeasure = "scooped" } : dough);
         Assert.Equal(
-            "3 of 24 bakes had their flour by the cup, which leaves hydration and the other percentages uncertain by 4 to 8 %; "
-            + "the intervals don't show that yet.",
+            "3 of 24 bakes had their flour by the cup, which leaves hydration and the other percentages uncertain by 6.1 % of "
+            + "themselves; the intervals don't show that yet.",
             answer.Caveats[0]);
     }
 

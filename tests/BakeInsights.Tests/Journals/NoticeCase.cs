@@ -61,6 +61,7 @@ internal static class NoticeCases
         .. OfWords,
         .. OfHeaders,
         .. SideNoticeCases.All,
+        .. PlausibilityNoticeCases.All,
     ];
 
     private static IReadOnlyList<NoticeCase> OfQuantities =>
@@ -101,7 +102,7 @@ internal static class NoticeCases
                 "Weigh it, and write grams or ounces."), 1,
             "baked_on,fat_g", $"{Day},2 tbsp"),
         new(new("bakes.csv", 2, "flour_g", "CUP_FILLING_UNKNOWN", Gravity.Doubted, "4 cups",
-                "How the cup was filled is not written; 125 g a cup was taken, and cups differ by 8 % or more.",
+                "How the cup was filled is not written; 125 g a cup was taken, and cups filled in one way or another differ by about 8 %.",
                 "Write spooned, scooped or sifted in flour_measure, or weigh the flour."), 1,
             "baked_on,flour_g", $"{Day},4 cups"),
     ];
@@ -134,6 +135,17 @@ internal static class NoticeCases
                 "The toolkit has no meaning for this column; its cells are kept as text.",
                 "Nothing, if the column is your own; otherwise correct its name."), 1,
             "baked_on,oven_place", $"{Day},top"),
+        new(Header("Bulk (min)", "COLUMN_READ_AS", Gravity.Noted,
+                "Read as rise_min.", "Nothing, if that is meant; otherwise give the column another name."), 1,
+            "baked_on,Bulk (min)", $"{Day},95"),
+        new(Header("Volume (mL)", "COLUMN_TAKEN", Gravity.Noted,
+                "It could be loaf_volume_ml, but another column holds that; its cells are kept as text.",
+                "Nothing, if the column is your own; otherwise keep the right one of the two."), 1,
+            "baked_on,Volume (mL),loaf_volume_ml", $"{Day},3000,2960"),
+        new(Header("Temp (°C)", "COLUMN_AMBIGUOUS", Gravity.Doubted,
+                "It could be dough_temp_c or room_temp_c or oven_temp_c; its cells are kept as text.",
+                "Give the column one of these names."), 1,
+            "baked_on,Temp (°C)", $"{Day},24"),
         new(Header("flour_oz", "COLUMN_TWICE", Gravity.Unread,
                 "The column 'flour_g' already holds this; the cells of the second one are not read.",
                 "Delete one of the two columns."), 1,

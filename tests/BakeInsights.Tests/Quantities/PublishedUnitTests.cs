@@ -29,6 +29,18 @@ public class PublishedUnitTests
         string unit, double expected, double tolerance) =>
         Assert.Equal(expected, MeasureUnits.WithText(unit)!.ToCanonical(1), tolerance);
 
+    // Nutrition labelling, 21 CFR 101.9(b)(5)(viii): cup 240 mL, tablespoon 15 mL, teaspoon 5 mL. The metric cup of
+    // 250 mL and spoons of 15 and 5 mL are common practice, no source.
+    [Theory]
+    [InlineData("label cups", 240)]
+    [InlineData("label tbsp", 15)]
+    [InlineData("label tsp", 5)]
+    [InlineData("metric cup", 250)]
+    [InlineData("metric tbsp", 15)]
+    [InlineData("metric tsp", 5)]
+    public void Cup_and_spoons_of_labels_and_of_metric_kitchens_are_their_own_units(string unit, double millilitres) =>
+        Assert.Equal(millilitres, MeasureUnits.WithText(unit)!.ToCanonical(1));
+
     // A gallon is 231 cubic inches exactly, and 16 cups (NIST Handbook 44, Appendix C).
     [Fact]
     public void Sixteen_cups_are_231_cubic_inches() =>

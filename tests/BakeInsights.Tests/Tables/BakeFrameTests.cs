@@ -57,6 +57,23 @@ public class BakeFrameTests
             value => Assert.True(value is null || double.IsFinite((double)value)));
     }
 
+    // 65 % by four spooned cups: see FlourUncertaintyTests.
+    [Fact]
+    public void Standard_deviations_stand_behind_the_measures_that_uncertain_flour_moves()
+    {
+        var frame = Csv.Read(
+            "baked_on,flour_g,flour_measure,water_g,rise_min",
+            "2026-10-01,504,spooned,327.6,90", "2026-10-02,500,weighed,325,95", "2026-10-03,,,,90").Bakes.ToDataFrame();
+
+        Assert.Equal(
+            ["hydration_pct_sd", "dough_yield_sd"],
+            frame.Columns.Select(column => column.Name).Where(name => name.EndsWith("_sd", StringComparison.Ordinal)));
+        Assert.Equal("hydration_pct", frame.Columns[frame.Columns.IndexOf("hydration_pct_sd") - 1].Name);
+        Assert.Equal(2.777, (double)frame["hydration_pct_sd"][0], 5e-4);
+        Assert.Equal(0.0, frame["hydration_pct_sd"][1]);
+        Assert.Null(frame["hydration_pct_sd"][2]);
+    }
+
     [Fact]
     public void Frame_of_no_bakes_has_all_columns_and_no_rows()
     {
