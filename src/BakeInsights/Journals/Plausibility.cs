@@ -13,8 +13,8 @@ internal sealed class Plausibility
     private static readonly UsualRange[] Usual = [.. UsualRanges.OfColumns];
     private static readonly RatioRange[] Yeast = [.. UsualRanges.Yeast];
 
-    private static readonly double MilkWater = WaterContents.WholeMilk.Percent / 100;
-    private static readonly double EggWater = WaterContents.WholeEgg.Percent / 100;
+    private static readonly double MilkWater = WaterContents.WholeMilk.Pct / 100;
+    private static readonly double EggWater = WaterContents.WholeEgg.Pct / 100;
 
     private readonly LoafChecks _loaves;
     private readonly TimeChecks _times;
