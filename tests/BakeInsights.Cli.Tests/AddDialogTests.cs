@@ -7,7 +7,7 @@ namespace BakeInsights.Cli.Tests;
 /// <summary><c>add</c> on a terminal, its answers written beforehand.</summary>
 public sealed class AddDialogTests : IDisposable
 {
-    private const string Header = "bake_id,baked_on,baker,flour_g,dough_temp_c,press_test,oven,notes\n";
+    private const string Header = "bake_id,baked_on,baker,flour_g,dough_temp_c,press_test,shelf,notes\n";
     private const string First = "ML-46,2026-10-31,Dov,1000,24.4,keeps_dent,left,burnt\n";
 
     private static readonly DateOnly Today = new(2026, 11, 3);
@@ -44,7 +44,7 @@ public sealed class AddDialogTests : IDisposable
             press_test: what a dent in the dough did (springs_back, slow_return, keeps_dent,
             collapses); last time keeps_dent
             > 
-            oven: a column of your own; last time left
+            shelf: a column of your own; last time left
             > 
             notes: anything else
             > 
@@ -104,7 +104,7 @@ public sealed class AddDialogTests : IDisposable
     [Fact]
     public void A_field_can_be_changed_before_the_bake_is_added()
     {
-        var talk = Played("", "", "", "", "", "", "", "", "flower_g", "flour", "1,200", "1200", "", "YES");
+        var talk = Played("", "", "", "", "", "", "", "", "flower_g", "flour", "12OO", "1200", "", "YES");
 
         Assert.Contains(
             "There is no field flower_g: it has flour_g, baker,", talk.Screen, StringComparison.Ordinal);

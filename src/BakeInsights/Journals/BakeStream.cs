@@ -144,14 +144,11 @@ internal sealed class BakeStream
 
     private bool ReadId(CsvTable table, ColumnBinding? binding)
     {
-        var bytes = (binding is null ? default : RowReader.Bytes(table.Csv, binding)).Trim(" \t"u8);
-        if (bytes.IsEmpty)
+        var bytes = binding is null ? default : RowReader.Bytes(table.Csv, binding);
+        if (!IsPlain(bytes))
         {
-            bytes = Encoding.UTF8.GetBytes(FallbackId());
-        }
-        else if (bytes[0] == '\'')
-        {
-            bytes = Encoding.UTF8.GetBytes(CellText.Unmarked(Encoding.UTF8.GetString(bytes)));
+            var text = binding is null ? "" : CellText.Unmarked(RowReader.Text(table.Csv, binding));
+            bytes = Encoding.UTF8.GetBytes(text.Length > 0 ? text : FallbackId());
         }
 
         if (_ids.FindOrAdd(bytes, _row.File, _row.Line) is not { } first)
@@ -162,6 +159,10 @@ internal sealed class BakeStream
         _notices.Add(Notices.IdTwice(Here, Encoding.UTF8.GetString(bytes), first));
         return false;
     }
+
+    // Letters, digits and signs of ASCII are the name as they stand. Two cells of other bytes may come to one text.
+    private static bool IsPlain(ReadOnlySpan<byte> bytes) =>
+        !bytes.IsEmpty && bytes[0] != '\'' && !bytes.ContainsAnyExceptInRange((byte)'!', (byte)'~');
 
     private string FallbackId() => FallbackId(_row);
 

@@ -42,8 +42,9 @@ internal static class Notices
             encoding is null ? null : $"the text is in {encoding}",
         ];
         var words = string.Join(", ", parts.OfType<string>());
+        var (first, others) = (char.ToUpperInvariant(words[0]), words[1..]);
         return new(
-            at.File, at.Line, "", "FILE_FORM", Gravity.Noted, "", char.ToUpperInvariant(words[0]) + words[1..] + ".",
+            at.File, at.Line, "", "FILE_FORM", Gravity.Noted, "", $"{first}{others}.",
             "Nothing, if that is so; otherwise save the table as CSV (UTF-8) with commas and decimal points.");
     }
 

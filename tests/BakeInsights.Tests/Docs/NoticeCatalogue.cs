@@ -59,6 +59,7 @@ internal static class NoticeCatalogue
             InterpolationSyntax hole => NameOf(hole),
             _ => "",
         })),
+        MemberAccessExpressionSyntax whole => $"‹{whole.Name.Identifier.ValueText.ToLowerInvariant()}›",
         _ => throw new InvalidOperationException($"{expression} is no text."),
     };
 

@@ -88,7 +88,7 @@ public sealed class BakeField
     private static string Number(double value, int decimals = 6)
     {
         var text = Math.Round(value, decimals).ToString(CultureInfo.InvariantCulture);
-        return text.IndexOf('.', StringComparison.Ordinal) == text.Length - 4 ? text + "0" : text;
+        return text.Length > 4 && text[^4] == '.' ? text + "0" : text;
     }
 
     private static int DecimalsOf(string typed)

@@ -9,14 +9,11 @@ namespace BakeInsights;
 /// <param name="EndsItsLastLine">Whether its last line has an end.</param>
 internal sealed record FileShape(Encoding Encoding, char Separator, string LineEnd, bool EndsItsLastLine)
 {
-    private const int Windows1252 = 1252;
-    private const int BlockBytes = 1 << 16;
-
     /// <summary>The shape of a file; how its cells are parted is known from its reading.</summary>
     public static FileShape Of(string file, char separator)
     {
         using var stream = File.OpenRead(file);
-        var encoding = EncodingOf(stream);
+        var encoding = EncodingOf(file, stream);
         return new FileShape(encoding, separator, LineEndOf(stream, encoding), EndsInLineEnd(stream, encoding));
     }
 
@@ -48,42 +45,14 @@ internal sealed record FileShape(Encoding Encoding, char Separator, string LineE
         return encoding.GetString(last) is "\n" or "\r";
     }
 
-    private static Encoding EncodingOf(FileStream stream)
+    // As it was found for reading, and strict: what the file's encoding has no bytes for is refused, not replaced.
+    private static Encoding EncodingOf(string file, FileStream stream)
     {
-        Span<byte> mark = stackalloc byte[2];
-        stream.ReadAtLeast(mark, mark.Length, throwOnEndOfStream: false);
-        if (mark is [0xFF, 0xFE] or [0xFE, 0xFF])
-        {
-            return new UnicodeEncoding(bigEndian: mark[0] == 0xFE, byteOrderMark: false, throwOnInvalidBytes: true);
-        }
-
-        stream.Position = 0;
-        return IsUtf8(stream)
-            ? new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true)
-            : CodePagesEncodingProvider.Instance.GetEncoding(
-                Windows1252, EncoderFallback.ExceptionFallback, DecoderFallback.ReplacementFallback)!;
-    }
-
-    private static bool IsUtf8(FileStream stream)
-    {
-        var decoder = new UTF8Encoding(false, throwOnInvalidBytes: true).GetDecoder();
-        var block = new byte[BlockBytes];
-        try
-        {
-            int count;
-            do
-            {
-                count = stream.Read(block);
-                decoder.GetCharCount(block.AsSpan(0, count), flush: count == 0);
-            }
-            while (count > 0);
-
-            return true;
-        }
-        catch (DecoderFallbackException)
-        {
-            return false;
-        }
+        var found = FileEncoding.Of(file, stream).Encoding ?? Encoding.UTF8;
+        return found == FileEncoding.Windows1252
+            ? CodePagesEncodingProvider.Instance.GetEncoding(
+                found.CodePage, EncoderFallback.ExceptionFallback, DecoderFallback.ReplacementFallback)!
+            : Encoding.GetEncoding(found.CodePage, EncoderFallback.ExceptionFallback, DecoderFallback.ReplacementFallback);
     }
 
     private string Quoted(string cell) =>

@@ -34,20 +34,20 @@ public sealed class BakeAppenderTests : IDisposable
         Gen.Select(RandomBakes.Any, RandomBakes.Text, Gen.OneOf("\n", "\r\n"), Gen.Bool, Gen.Bool).Sample((bakes, note, lineEnd, mark, ends) =>
         {
             using var folder = new TemporaryFolder();
-            var text = Csv.Canonical(bakes).Replace("\n", lineEnd, StringComparison.Ordinal).Replace("baked_on", "baked_on,remark", StringComparison.Ordinal);
+            var text = Csv.Canonical(bakes).Replace("\n", lineEnd, StringComparison.Ordinal).Replace("baked_on", "baked_on,lane_remark", StringComparison.Ordinal);
             text = (mark ? "\uFEFF" : "") + (ends ? text : text.TrimEnd('\r', '\n'));
             var path = folder.Write("bakes.csv", text);
             var before = File.ReadAllBytes(path);
             var journal = Journal.Read(path);
 
-            var added = Append(path, ("baked_on", "2026-10-02"), ("remark", note));
+            var added = Append(path, ("baked_on", "2026-10-02"), ("lane_remark", note));
 
             Assert.Equal(before, File.ReadAllBytes(path)[..before.Length]);
             var after = Journal.Read(path);
             Assert.Equal(journal.Bakes.Count + 1, after.Bakes.Count);
             Assert.Equal(journal.SetAside, after.SetAside);
             Assert.Equal(Csv.Canonical(journal.Bakes), Csv.Canonical([.. after.Bakes.SkipLast(1)]));
-            Assert.Equal((added.Id, note), (after.Bakes[^1].Id, after.Bakes[^1].OwnColumns["remark"]));
+            Assert.Equal((added.Id, note), (after.Bakes[^1].Id, after.Bakes[^1].OwnColumns["lane_remark"]));
         }, iter: 30);
 
     [Fact]
