@@ -41,8 +41,7 @@ internal static class FitChecks
             $"Leave out one of these columns, or add rows in which {column} varies by itself.");
     }
 
-    /// <summary>The problem of a column that lacks numbers; null if it lacks none.</summary>
-    public static FitProblem? NotFinite(DesignColumn column)
+    private static FitProblem? NotFinite(DesignColumn column)
     {
         var rows = Enumerable.Range(0, column.Values.Count).Where(i => !double.IsFinite(column.Values[i])).ToArray();
         return rows.Length == 0 ? null : new FitProblem(

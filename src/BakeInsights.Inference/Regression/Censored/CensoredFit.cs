@@ -3,6 +3,12 @@ namespace BakeInsights.Inference;
 /// <summary>A log-normal fit of a response that may be censored. Coefficients are on the natural logarithm.</summary>
 public sealed class CensoredFit : IFit
 {
+    /// <summary>
+    /// By maximum likelihood, from how many rows intervals of coefficients hold the truth as often as they say, and
+    /// from how many those of new responses nearly do. From the simulation tabled in docs/inference.md.
+    /// </summary>
+    private const int FewestRows = 20, FewestRowsToPredict = 40;
+
     private readonly ICensoredEngine _engine;
 
     internal CensoredFit(Design design, CensoredValue[] values, ICensoredEngine engine)
@@ -13,6 +19,7 @@ public sealed class CensoredFit : IFit
         Terms = Array.AsReadOnly([.. design.Names.Select((name, j) => Combination(Unit(j), name))]);
         Summary = engine.Summary(values);
         Rows = Array.AsReadOnly([.. values.Select((value, i) => engine.Row(i, value, Median(design.Row(i))))]);
+        Caveats = Array.AsReadOnly(IsFromMidpoints ? [] : FindCaveats(values.Length).ToArray());
     }
 
     /// <summary>The design that was fitted.</summary>
@@ -36,6 +43,9 @@ public sealed class CensoredFit : IFit
 
     /// <summary>The rows. What is fitted is the median of the response, in its own unit.</summary>
     public IReadOnlyList<FitRow> Rows { get; }
+
+    /// <summary>What to bear in mind when using the fit, each a sentence; empty if nothing.</summary>
+    public IReadOnlyList<string> Caveats { get; }
 
     /// <summary>Whether the midpoints were fitted by least squares, and not the bounds by maximum likelihood.</summary>
     public bool IsFromMidpoints => _engine is MidpointEngine;
@@ -114,6 +124,21 @@ public sealed class CensoredFit : IFit
     {
         var logs = _engine.Prediction(Combination(row)).Interval(level);
         return new Interval(Math.Exp(logs.Low), Math.Exp(logs.High));
+    }
+
+    private static IEnumerable<string> FindCaveats(int rows)
+    {
+        if (rows < FewestRows)
+        {
+            yield return $"With {rows} rows the likelihood of censored values is far from its large-sample shape: "
+                + $"effects may be overstated, and {FewestRows} rows are advised.";
+        }
+
+        if (rows < FewestRowsToPredict)
+        {
+            yield return $"With {rows} rows the interval of a new response is too narrow by maximum likelihood; "
+                + $"{FewestRowsToPredict} are advised.";
+        }
     }
 
     private IReadOnlyList<double> Checked(IReadOnlyList<double> weights)

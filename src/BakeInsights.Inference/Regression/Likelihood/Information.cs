@@ -1,8 +1,8 @@
 namespace BakeInsights.Inference;
 
 /// <summary>The Cholesky factor of a symmetric positive definite matrix, its diagonal first scaled to 1.</summary>
-/// <remarks>Method: Golub and Van Loan (2013), Matrix Computations, 4th ed., section 4.2; scaling as in
-/// <see cref="ScaledQr"/>, so that the units of the parameters don't matter.</remarks>
+/// <remarks>Method: Golub and Van Loan (2013), Matrix Computations, 4th ed., section 4.2; scaling:
+/// van der Sluis (1969), Numerische Mathematik 14, 14-23, so that the units of the parameters don't matter.</remarks>
 internal sealed class Information
 {
     private readonly double[,] _factor;

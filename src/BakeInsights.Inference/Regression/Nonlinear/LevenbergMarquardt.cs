@@ -35,7 +35,7 @@ internal static class LevenbergMarquardt
         var typical = NonlinearSearch.Typical(start);
         var point = start;
         var residuals = rows.Residuals(point) ?? throw new ArgumentException("Not finite at the start.", nameof(start));
-        var sum = ScaledQr.SumOfSquares(residuals);
+        var sum = Norm.Squared(residuals);
         var scale = new double[start.Length];
         var growth = 2.0;
         TangentPlane? plane = null;
@@ -64,7 +64,7 @@ internal static class LevenbergMarquardt
             {
                 double[] next = [.. point.Zip(move, (b, s) => b + s)];
                 var there = rows.Residuals(next);
-                var nextSum = there is null ? double.PositiveInfinity : ScaledQr.SumOfSquares(there);
+                var nextSum = there is null ? double.PositiveInfinity : Norm.Squared(there);
                 var isShort = Enumerable.Range(0, move.Length).All(j =>
                     Math.Abs(move[j]) <= SmallStep * Math.Max(Math.Abs(point[j]), typical[j]));
                 if (isShort || fall <= SmallFall * sum)

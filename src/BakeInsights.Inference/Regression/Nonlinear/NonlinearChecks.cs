@@ -9,7 +9,7 @@ internal static class NonlinearChecks
     /// <summary>The first problem of the data; null if there is none.</summary>
     public static FitProblem? Find(NonlinearModel model, Design predictors, DesignColumn response)
     {
-        if (predictors.Columns.Append(response).Select(FitChecks.NotFinite).FirstOrDefault(p => p is not null)
+        if (predictors.Columns.Append(response).Select(Missing).FirstOrDefault(p => p is not null)
             is { } missing)
         {
             return missing;
@@ -21,6 +21,17 @@ internal static class NonlinearChecks
             model.Parameters,
             $"There are {n} rows for {p} parameters, and at least {p + 1} are needed.",
             $"Add {p + 1 - n} or more rows, or take a simpler model.");
+    }
+
+    private static FitProblem? Missing(DesignColumn column)
+    {
+        int[] rows = [.. Enumerable.Range(0, column.Values.Count).Where(i => !double.IsFinite(column.Values[i]))];
+        return rows.Length == 0 ? null : new FitProblem(
+            FitProblemKind.MissingValue,
+            [column.Name],
+            $"Column {column.Name} has no finite number in {rows.Length} of {column.Values.Count} rows, "
+                + $"the first of them row {rows[0] + 1}.",
+            "Give the missing numbers or leave these rows out.");
     }
 
     /// <summary>The problem of a start at which the model has no value.</summary>

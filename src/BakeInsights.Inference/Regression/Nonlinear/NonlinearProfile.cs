@@ -23,7 +23,7 @@ internal static class NonlinearProfile
 
         if (start.Length == 1)
         {
-            return new LevenbergMarquardt.Place(start, ScaledQr.SumOfSquares(residuals), true);
+            return new LevenbergMarquardt.Place(start, Norm.Squared(residuals), true);
         }
 
         var found = LevenbergMarquardt.Run(held, start, FirstDamping, keepsScale: true);

@@ -76,7 +76,7 @@ internal static class NonlinearSearch
         const double relativeOffset = 1e-3;
         var (n, p) = (solution.Residuals.Length, solution.Point.Length);
         var allowed = relativeOffset * Math.Sqrt(solution.SumOfSquares * p / (n - p));
-        var rounding = n * LeastSquares.Epsilon * ScaledQr.Length([.. rows.Response]);
+        var rounding = n * LeastSquares.Epsilon * Norm.Of([.. rows.Response]);
         return solution.Plane.Projection <= Math.Max(allowed, rounding);
     }
 
@@ -96,7 +96,7 @@ internal static class NonlinearSearch
             return null;
         }
 
-        var sum = ScaledQr.SumOfSquares(residuals);
+        var sum = Norm.Squared(residuals);
         double[] widths = plane.Undetermined(rows.SlopeNoise) is null
             ? Widths(plane, point, Math.Sqrt(sum / (residuals.Length - point.Length)), start)
             : [.. Typical(start).Zip(point, (t, b) => 0.1 * Math.Max(t, Math.Abs(b)))];

@@ -13,7 +13,7 @@ internal sealed class TangentPlane
     /// <summary>Factorizes columns of derivatives, each scaled to unit length.</summary>
     public TangentPlane(double[][] slopes, double[] residuals)
     {
-        _lengths = [.. slopes.Select(column => ScaledQr.Length(column))];
+        _lengths = [.. slopes.Select(column => Norm.Of(column))];
         var unit = Matrix<double>.Build.DenseOfColumns(slopes.Select(
             (column, j) => column.Select(v => _lengths[j] > 0 ? v / _lengths[j] : 0)));
         var qr = unit.QR(QRMethod.Thin);
@@ -29,7 +29,7 @@ internal sealed class TangentPlane
         [.. _q.EnumerateRows().Select(row => Math.Min(row.DotProduct(row), 1))];
 
     /// <summary>The length of the residuals' projection: what a linear model could still take off them.</summary>
-    public double Projection => ScaledQr.Length(_coordinates);
+    public double Projection => Norm.Of(_coordinates);
 
     private int Size => _lengths.Length;
 

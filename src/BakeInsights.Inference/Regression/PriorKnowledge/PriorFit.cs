@@ -9,10 +9,10 @@ public sealed class PriorFit : IFit
     private readonly PriorUpdate _update;
     private readonly (double Spread, double Weight, Information Expected)[] _spreads;
 
-    internal PriorFit(LeastSquaresFit data, NormalPrior[] priors, int[] places)
+    internal PriorFit(LeastSquaresFit data, PriorUpdate update, NormalPrior[] priors, int[] places)
     {
         DataAlone = data;
-        _update = new PriorUpdate(data, priors, places);
+        _update = update;
         var (low, high) = _update.Range();
         _spreads = [.. SpreadGrid.Of(_update.LogDensity, low, high)
             .Select(s => (s.Spread, s.Weight, _update.Expected(s.Spread)))];

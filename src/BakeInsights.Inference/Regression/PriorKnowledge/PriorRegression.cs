@@ -23,7 +23,8 @@ public static class PriorRegression
     /// <param name="priors">The priors, at least one, and at most one a column.</param>
     /// <returns>
     /// The fit, or a problem: one of least squares, as the data alone have to be able to speak; fewer than two rows more
-    /// than columns; or a perfect fit, which leaves no spread to weigh the data with.
+    /// than columns; a perfect fit, which leaves no spread to weigh the data with; or columns with priors that nearly
+    /// depend on each other.
     /// </returns>
     /// <exception cref="ArgumentException">
     /// The response has another number of rows than the design, there is no prior, a prior is of no column, or two are
@@ -46,11 +47,17 @@ public static class PriorRegression
         }
 
         return LeastSquares.Fit(design, response).Match<Attempt<PriorFit>>(
-            data => Problem(data) is { } problem ? problem : new PriorFit(data, [.. priors], places),
+            data =>
+            {
+                var update = new PriorUpdate(data, [.. priors], places);
+                return Problem(data, update, priors) is { } problem
+                    ? problem
+                    : new PriorFit(data, update, [.. priors], places);
+            },
             problem => problem);
     }
 
-    private static FitProblem? Problem(LeastSquaresFit data)
+    private static FitProblem? Problem(LeastSquaresFit data, PriorUpdate update, IReadOnlyList<NormalPrior> priors)
     {
         var (n, p) = (data.N, data.Terms.Count);
         if (n < p + FewestFreedom)
@@ -63,13 +70,20 @@ public static class PriorRegression
                 $"Add {p + FewestFreedom - n} or more rows, or leave columns out.");
         }
 
-        return data.ResidualSumOfSquares > 0
-            ? null
-            : new FitProblem(
+        if (data.ResidualSumOfSquares == 0)
+        {
+            return new FitProblem(
                 FitProblemKind.ZeroSpread,
                 ["response", .. data.Design.Names],
                 "The columns meet the response in every row, so no spread is left to weigh the data against the "
                     + "prior with.",
                 "Add rows, leave columns out, or measure the response more finely.");
+        }
+
+        return update.IsDetermined ? null : new FitProblem(
+            FitProblemKind.DependentColumn,
+            [.. priors.Select(prior => prior.Column)],
+            "The columns with priors so nearly depend on each other that the data can't be weighed against each prior.",
+            "State a prior of fewer of them, or add rows in which each varies by itself.");
     }
 }

@@ -21,7 +21,11 @@ internal sealed class PriorUpdate
         (_data, _priors, _places) = (data, priors, places);
         _misses = [.. priors.Zip(places, (prior, j) => prior.Mean - data.Terms[j].Estimate)];
         var size = data.Terms.Count;
-        var variance = data.ResidualStandardDeviation * data.ResidualStandardDeviation;
+
+        // A perfect fit has no covariances; it is refused before they are asked for.
+        var variance = data.ResidualSumOfSquares > 0
+            ? data.ResidualStandardDeviation * data.ResidualStandardDeviation
+            : 1;
         _unit = new double[size, size];
         for (var i = 0; i < size; i++)
         {
@@ -31,6 +35,11 @@ internal sealed class PriorUpdate
             }
         }
     }
+
+    /// <summary>
+    /// Whether the data tell the coefficients with priors from each other; the priors' own variances only help.
+    /// </summary>
+    public bool IsDetermined => Information.Of(Matrix((i, j) => _unit[_places[i], _places[j]])) is not null;
 
     /// <summary>The range of ln spread outside which neither density is more than nothing.</summary>
     public (double Low, double High) Range()
@@ -64,20 +73,8 @@ internal sealed class PriorUpdate
         _misses[prior] * _misses[prior] / Variance(spread, prior, prior);
 
     /// <summary>The factor of the covariance with which estimates are expected to miss the priors' means.</summary>
-    public Information Expected(double spread)
-    {
-        var matrix = new double[_places.Length, _places.Length];
-        for (var i = 0; i < _places.Length; i++)
-        {
-            for (var j = 0; j < _places.Length; j++)
-            {
-                matrix[i, j] = Variance(spread, i, j);
-            }
-        }
-
-        return Information.Of(matrix)
-            ?? throw new InvalidOperationException("A covariance of independent columns is positive definite.");
-    }
+    public Information Expected(double spread) => Information.Of(Matrix((i, j) => Variance(spread, i, j)))
+        ?? throw new InvalidOperationException("The columns with priors depend on each other.");
 
     /// <summary>Mean and variance of a combination of coefficients.</summary>
     /// <param name="weights">A weight for each column.</param>
@@ -113,6 +110,20 @@ internal sealed class PriorUpdate
 
         variance = Math.Max(variance, 0);
         return (mean, variance + gain.Zip(_priors, (g, prior) => Square(g * prior.StandardDeviation)).Sum());
+    }
+
+    private double[,] Matrix(Func<int, int, double> at)
+    {
+        var matrix = new double[_places.Length, _places.Length];
+        for (var i = 0; i < _places.Length; i++)
+        {
+            for (var j = 0; j < _places.Length; j++)
+            {
+                matrix[i, j] = at(i, j);
+            }
+        }
+
+        return matrix;
     }
 
     private double Distance(Information expected) =>

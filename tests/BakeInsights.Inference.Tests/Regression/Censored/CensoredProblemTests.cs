@@ -103,6 +103,13 @@ public class CensoredProblemTests
     }
 
     [Fact]
+    public void Few_rows_are_told_in_the_caveats() => Assert.Equal(
+        ["With 5 rows the likelihood of censored values is far from its large-sample shape: effects may be overstated, "
+            + "and 20 rows are advised.",
+            "With 5 rows the interval of a new response is too narrow by maximum likelihood; 40 are advised."],
+        CensoredLogNormal.Fit(Line, Wide).Value.Caveats);
+
+    [Fact]
     public void Programming_errors_throw()
     {
         var fit = CensoredLogNormal.Fit(Line, Wide).Value;

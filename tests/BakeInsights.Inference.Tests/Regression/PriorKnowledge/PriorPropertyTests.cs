@@ -114,6 +114,24 @@ public class PriorPropertyTests
     }
 
     [Fact]
+    public void Priors_of_columns_that_nearly_depend_on_each_other_are_refused()
+    {
+        var near = new DesignColumn("z", [.. Line.Columns[1].Values.Select((x, i) => x * (1 + (i % 2 * 1e-10)))]);
+
+        var problem = PriorRegression.Fit(
+            new Design([.. Line.Columns, near]), Y, [new NormalPrior("x", 1, 1), new NormalPrior("z", 1, 1)])
+            .Match(_ => throw new InvalidOperationException("There is a fit."), p => p);
+
+        Assert.Equal(FitProblemKind.DependentColumn, problem.Kind);
+        Assert.Equal(["x", "z"], problem.Columns);
+        Assert.Equal(
+            "The columns with priors so nearly depend on each other that the data can't be weighed against each prior.",
+            problem.Message);
+        Assert.Equal(
+            "State a prior of fewer of them, or add rows in which each varies by itself.", problem.Remedy);
+    }
+
+    [Fact]
     public void Problems_of_the_data_are_those_of_least_squares()
     {
         Assert.Equal(FitProblemKind.NoSpread, Problem(Line, [3, 3, 3, 3, 3, 3]).Kind);
