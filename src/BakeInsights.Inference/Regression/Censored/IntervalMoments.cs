@@ -87,7 +87,9 @@ internal readonly record struct IntervalMoments(
         return new IntervalMoments(logShare, z1, t1, t2, zt1, zz / total, zzt / total, ztzt / total);
     }
 
-    /// <summary>The highest point of the density in the interval, and the visible part of the interval about it.</summary>
+    /// <summary>
+    /// The highest point of the density in the interval, and the visible part of the interval about it.
+    /// </summary>
     private static (double Peak, double From, double To) Support(double low, double high, double width)
     {
         if (low > 0)

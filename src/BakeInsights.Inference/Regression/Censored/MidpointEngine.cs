@@ -20,7 +20,9 @@ internal sealed class MidpointEngine(LeastSquaresFit fit) : ICensoredEngine
     public Term Prediction(Term mean) =>
         mean with { StandardError = double.Hypot(mean.StandardError, fit.ResidualStandardDeviation) };
 
-    /// <summary>The likelihood is that of exact values at the midpoints, so it can't be compared with another's.</summary>
+    /// <summary>
+    /// The likelihood is that of exact values at the midpoints, so it can't be compared with another's.
+    /// </summary>
     public FitSummary Summary(CensoredValue[] values)
     {
         var n = values.Length;

@@ -15,7 +15,9 @@ internal static class LevenbergMarquardt
     /// </summary>
     private const int MostValues = 2_000_000, LeastSteps = 500;
 
-    /// <summary>A step this short against every parameter, or a fall this small against the sum, ends the run.</summary>
+    /// <summary>
+    /// A step this short against every parameter, or a fall this small against the sum, ends the run.
+    /// </summary>
     private const double SmallStep = 1e-11, SmallFall = 1e-15;
 
     private const double MostDamping = 1e40;

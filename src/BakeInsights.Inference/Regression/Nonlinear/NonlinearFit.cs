@@ -51,7 +51,9 @@ public sealed class NonlinearFit : IFit
     /// </summary>
     public IReadOnlyList<Term> Terms { get; }
 
-    /// <summary>The fit as a whole. It has no share accounted for: a nonlinear model need not contain the mean.</summary>
+    /// <summary>
+    /// The fit as a whole. It has no share accounted for: a nonlinear model need not contain the mean.
+    /// </summary>
     public FitSummary Summary { get; }
 
     /// <summary>The rows. Their leverage is that in the linear model at the solution.</summary>

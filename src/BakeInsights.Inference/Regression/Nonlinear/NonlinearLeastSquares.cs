@@ -18,7 +18,9 @@ public static class NonlinearLeastSquares
     /// <param name="model">The model.</param>
     /// <param name="predictors">The predictors, which the model gets by row in this order.</param>
     /// <param name="response">The response by row.</param>
-    /// <param name="start">Where to begin: a value for each parameter, near enough that the model has the right shape.</param>
+    /// <param name="start">
+    /// Where to begin: a value for each parameter, near enough that the model has the right shape.
+    /// </param>
     /// <returns>
     /// The fit, or a problem: a number is missing, there are no more rows than parameters, the model has no finite
     /// value at the start, the search came to no end, or a parameter isn't determined where it ended.

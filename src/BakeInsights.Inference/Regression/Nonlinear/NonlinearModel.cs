@@ -47,7 +47,7 @@ public sealed class NonlinearModel
     public double Value(IReadOnlyList<double> parameters, IReadOnlyList<double> row) => _value(parameters, row);
 
     /// <summary>The derivatives by the parameters at a row.</summary>
-    /// <exception cref="InvalidOperationException">The model has none, or another number than of parameters.</exception>
+    /// <exception cref="InvalidOperationException">The model has none, or not one for each parameter.</exception>
     internal IReadOnlyList<double> Slopes(IReadOnlyList<double> parameters, IReadOnlyList<double> row)
     {
         var slopes = (_slopes ?? throw new InvalidOperationException("The model has no slopes."))(parameters, row);

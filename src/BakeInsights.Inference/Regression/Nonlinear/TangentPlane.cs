@@ -34,7 +34,9 @@ internal sealed class TangentPlane
     private int Size => _lengths.Length;
 
     /// <summary>The first parameter that the linear model leaves open; null if all are determined.</summary>
-    /// <param name="noise">How exact the derivatives are, relatively: a column this near the others' span is in it.</param>
+    /// <param name="noise">
+    /// How exact the derivatives are, relatively: a column this near the others' span is in it.
+    /// </param>
     public int? Undetermined(double noise)
     {
         for (var j = 0; j < Size; j++)
@@ -48,7 +50,9 @@ internal sealed class TangentPlane
         return null;
     }
 
-    /// <summary>The step that minimizes the linear model's sum of squares plus damping times the scaled step's.</summary>
+    /// <summary>
+    /// The step that minimizes the linear model's sum of squares plus damping times the scaled step's.
+    /// </summary>
     /// <param name="damping">0 or more.</param>
     /// <param name="scale">What a unit step of each parameter counts.</param>
     /// <returns>The step, and by how much the linear model's sum of squares falls; null if it can't be had.</returns>

@@ -13,7 +13,9 @@ internal sealed class RaterLikelihood
 {
     private const int Nodes = 25;
 
-    /// <summary>Common practice, no source: from the middle of a concave function Newton takes fewer than ten.</summary>
+    /// <summary>
+    /// Common practice, no source: from the middle of a concave function Newton takes fewer than ten.
+    /// </summary>
     private const int MostModeSteps = 50;
 
     private static readonly IReadOnlyList<(double Node, double LogWeight)> Rule = HermiteRule.Of(Nodes);

@@ -11,10 +11,14 @@ public sealed class Belief
     /// <summary>The mean.</summary>
     public double Mean { get; }
 
-    /// <summary>The standard deviation; null where it is infinite, as that of data with two degrees of freedom.</summary>
+    /// <summary>
+    /// The standard deviation; null where it is infinite, as that of data with two degrees of freedom.
+    /// </summary>
     public double? StandardDeviation { get; }
 
-    /// <summary>The interval that holds the quantity with this probability, and leaves as much to either side.</summary>
+    /// <summary>
+    /// The interval that holds the quantity with this probability, and leaves as much to either side.
+    /// </summary>
     /// <param name="level">The probability, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1.</exception>
     public Interval Interval(double level) => _interval(level);

@@ -37,7 +37,8 @@ internal static class MixtureQuantiles
         var sum = 0.0;
         foreach (var part in parts)
         {
-            sum += part.Weight * SpecialFunctions.Erfc((value - (sign * part.Mean)) / part.Deviation / Math.Sqrt(2)) / 2;
+            var z = (value - (sign * part.Mean)) / part.Deviation;
+            sum += part.Weight * SpecialFunctions.Erfc(z / Math.Sqrt(2)) / 2;
         }
 
         return sum;

@@ -1,6 +1,8 @@
 namespace BakeInsights.Inference;
 
-/// <summary>What is known of one coefficient before the data: a normal distribution in the coefficient's own unit.</summary>
+/// <summary>
+/// What is known of one coefficient before the data: a normal distribution in the coefficient's own unit.
+/// </summary>
 public sealed record NormalPrior
 {
     /// <summary>States a prior.</summary>

@@ -63,9 +63,9 @@ public sealed class PriorFit : IFit
     /// means, averaged over the spreads that the data allow.
     /// </summary>
     /// <remarks>
-    /// The check of a prior by the prior predictive probability of what is observed is Box's (1980), Sampling and Bayes'
-    /// inference in scientific modelling and robustness, Journal of the Royal Statistical Society A 143, 383-430; that
-    /// it is to be made on the sufficient statistic, here the estimates, Evans and Moshonov's (2006), Checking for
+    /// The check of a prior by the prior predictive probability of what is observed is Box's (1980), Sampling and
+    /// Bayes' inference in scientific modelling and robustness, Journal of the Royal Statistical Society A 143, 383-430;
+    /// that it is to be made on the sufficient statistic, here the estimates, Evans and Moshonov's (2006), Checking for
     /// prior-data conflict, Bayesian Analysis 1, 893-914.
     /// </remarks>
     public PriorConflict JointConflict { get; }
@@ -87,12 +87,12 @@ public sealed class PriorFit : IFit
 
     /// <summary>What is believed, by both together, of a linear combination of the coefficients.</summary>
     /// <param name="weights">A weight for each column, not all zero.</param>
-    /// <exception cref="ArgumentException">The number of weights is not the number of columns, or all are zero.</exception>
+    /// <exception cref="ArgumentException">The number of weights isn't that of columns, or all are zero.</exception>
     public Belief Combination(IReadOnlyList<double> weights) => OnGrid(weights, 0);
 
     /// <summary>What is believed, by both together, of a single new response at a row of column values.</summary>
     /// <param name="row">A value for each column, the constant included.</param>
-    /// <exception cref="ArgumentException">The number of values is not the number of columns, or all are zero.</exception>
+    /// <exception cref="ArgumentException">The number of values isn't that of columns, or all are zero.</exception>
     public Belief Prediction(IReadOnlyList<double> row) => OnGrid(row, 1);
 
     private Belief OnGrid(IReadOnlyList<double> weights, double shareOfSpread) =>

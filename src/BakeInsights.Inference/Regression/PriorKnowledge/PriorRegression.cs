@@ -22,8 +22,8 @@ public static class PriorRegression
     /// <param name="response">The response by row.</param>
     /// <param name="priors">The priors, at least one, and at most one a column.</param>
     /// <returns>
-    /// The fit, or a problem: one of least squares, as the data alone have to be able to speak; fewer than two rows more
-    /// than columns; a perfect fit, which leaves no spread to weigh the data with; or columns with priors that nearly
+    /// The fit, or a problem: one of least squares, as the data alone have to be able to speak; fewer than two rows
+    /// more than columns; a perfect fit, which leaves no spread to weigh the data with; or columns with priors that nearly
     /// depend on each other.
     /// </returns>
     /// <exception cref="ArgumentException">

@@ -7,7 +7,9 @@ namespace BakeInsights.Inference;
 /// </remarks>
 internal static class SpreadGrid
 {
-    /// <summary>Common practice, no source: a fifth of the density's width a step, in the case that is widest.</summary>
+    /// <summary>
+    /// Common practice, no source: a fifth of the density's width a step, in the case that is widest.
+    /// </summary>
     private const int Steps = 200;
 
     /// <summary>Times to narrow the range to where the density is.</summary>

@@ -32,7 +32,7 @@ public class CensoredPropertyTests
                 new Design(row),
                 [.. logs.Select(y => CensoredValue.Exact(Math.Exp(y))), CensoredValue.Between(1e-200, 1e200)]).Value;
             var linear = LeastSquares.Fit(design, logs).Value;
-            var spread = linear.ResidualStandardDeviation * Math.Sqrt((double)linear.ResidualDegreesOfFreedom / linear.N);
+            var spread = Math.Sqrt(linear.ResidualSumOfSquares / linear.N);
             return !fit.IsFromMidpoints
                 && fit.Terms.Zip(linear.Terms).All(pair => Near(pair.First.Estimate, pair.Second.Estimate))
                 && Near(fit.LogSpread!.Estimate, Math.Log(spread));

@@ -6,7 +6,8 @@ namespace BakeInsights.Inference.Tests;
 internal sealed class NistNonlinearSet
 {
     /// <summary>The models, as NIST gives them, with NIST's level of difficulty.</summary>
-    public static readonly IReadOnlyList<(string Name, string Difficulty, Func<IReadOnlyList<double>, IReadOnlyList<double>, double> Model)> All =
+    public static readonly IReadOnlyList<(string Name, string Difficulty,
+        Func<IReadOnlyList<double>, IReadOnlyList<double>, double> Model)> All =
     [
         ("Misra1a", "lower", (b, x) => b[0] * (1 - Exp(-b[1] * x[0]))),
         ("Chwirut2", "lower", Chwirut),
@@ -50,7 +51,8 @@ internal sealed class NistNonlinearSet
         _name = name;
         var table = ReferenceTable.Read("nist/nonlinear-certified.csv");
         string[] quantities = table.Texts("quantity"), sets = table.Texts("set"), deviations = table.Texts("deviation");
-        string[] starts1 = table.Texts("start 1"), starts2 = table.Texts("start 2"), estimates = table.Texts("estimate");
+        string[] starts1 = table.Texts("start 1"), starts2 = table.Texts("start 2");
+        string[] estimates = table.Texts("estimate");
         _certified = [.. Enumerable.Range(0, table.RowCount).Where(i => sets[i] == name)
             .Select(i => (quantities[i], starts1[i], starts2[i], estimates[i], deviations[i]))];
     }

@@ -39,7 +39,8 @@ public class OrdinalProblemTests
 
     [Fact]
     public void Fewer_rows_than_columns_and_scores_are_refused() => IsRefused(
-        new Design(Line.Columns[0], new DesignColumn("w", [0, 1, 0, 0, 1, 0]), new DesignColumn("v", [2, 1, 4, 0, 1, 0])),
+        new Design(
+            Line.Columns[0], new DesignColumn("w", [0, 1, 0, 0, 1, 0]), new DesignColumn("v", [2, 1, 4, 0, 1, 0])),
         [1, 2, 3, 4, 5, 5], FitProblemKind.TooFewRows, ["response", "x", "w", "v"],
         "There are 6 rows for 3 columns and 5 different scores, and at least 8 are needed.",
         "Add 2 or more rows, join scores, or leave columns out.");

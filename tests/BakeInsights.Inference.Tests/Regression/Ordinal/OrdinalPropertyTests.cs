@@ -46,7 +46,8 @@ public class OrdinalPropertyTests
     public void Coefficient_goes_with_the_inverse_of_its_columns_unit(double unit) => Any.Sample((design, scores) =>
         IsFitOrProblem(design, scores, fit =>
         {
-            var scaled = new Design(design.Columns.Select(c => new DesignColumn(c.Name, [.. c.Values.Select(x => x * unit)])));
+            var scaled = new Design(design.Columns.Select(
+                c => new DesignColumn(c.Name, [.. c.Values.Select(x => x * unit)])));
             var other = CumulativeLogit.Fit(scaled, scores).Value;
             return fit.Terms.Zip(other.Terms).All(pair => Near(pair.First.Estimate, pair.Second.Estimate * unit));
         }), iter: 20);

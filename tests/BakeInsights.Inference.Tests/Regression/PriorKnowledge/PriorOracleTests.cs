@@ -2,7 +2,9 @@ using Xunit;
 
 namespace BakeInsights.Inference.Tests;
 
-/// <summary>Expected values integrated directly by R with tests/reference-data/r/prior.R, and by sums made here.</summary>
+/// <summary>
+/// Expected values integrated directly by R with tests/reference-data/r/prior.R, and by sums made here.
+/// </summary>
 public class PriorOracleTests
 {
     private const double Tolerance = 1e-9;
@@ -71,8 +73,9 @@ public class PriorOracleTests
         }
 
         var together = fit.Coefficients[0].Together;
-        Close.Relative(first / total, together.Mean, 1e-7);
-        Close.Relative(Math.Sqrt((second / total) - (first / total * (first / total))), together.StandardDeviation, 1e-5);
+        var expected = first / total;
+        Close.Relative(expected, together.Mean, 1e-7);
+        Close.Relative(Math.Sqrt((second / total) - (expected * expected)), together.StandardDeviation, 1e-5);
         Close.Absolute(0.95, below / total, 1e-5);
     }
 

@@ -3,7 +3,9 @@ using Xunit;
 
 namespace BakeInsights.Inference.Tests;
 
-/// <summary>What holds for every regression with prior knowledge, and what it says when the data can't carry it.</summary>
+/// <summary>
+/// What holds for every regression with prior knowledge, and what it says when the data can't carry it.
+/// </summary>
 public class PriorPropertyTests
 {
     private static readonly Design Line = new(DesignColumn.Constant(6), new DesignColumn("x", [1, 2, 3, 4, 5, 6]));
@@ -81,7 +83,8 @@ public class PriorPropertyTests
         Assert.True(fit.JointConflict.IsConflict);
         Assert.Equal(2, fit.Caveats.Count);
         Assert.Matches(
-            @"^The data disagree with the prior of x \(p = [0-9.E-]+\), so both together suit neither\.$", fit.Caveats[0]);
+            @"^The data disagree with the prior of x \(p = [0-9.E-]+\), so both together suit neither\.$",
+            fit.Caveats[0]);
         Assert.StartsWith("The data disagree with the priors together (p = ", fit.Caveats[1]);
         Assert.Empty(PriorRegression.Fit(Line, Y, [new NormalPrior("x", 1, 0.2)]).Value.Caveats);
     }
@@ -94,7 +97,8 @@ public class PriorPropertyTests
         Assert.Equal(FitProblemKind.ZeroSpread, problem.Kind);
         Assert.Equal(["response", "constant", "x"], problem.Columns);
         Assert.Equal(
-            "The columns meet the response in every row, so no spread is left to weigh the data against the prior with.",
+            "The columns meet the response in every row, so no spread is left to weigh the data against the prior "
+                + "with.",
             problem.Message);
         Assert.Equal("Add rows, leave columns out, or measure the response more finely.", problem.Remedy);
     }
