@@ -6,6 +6,12 @@ namespace BakeInsights.Inference;
 /// <summary>A linear regression with prior knowledge of some coefficients.</summary>
 public sealed class PriorFit : IFit
 {
+    /// <summary>
+    /// From how many residual degrees of freedom intervals hold the truth as often as they say, where it comes from the
+    /// prior. From the simulation tabled in docs/inference.md.
+    /// </summary>
+    private const int AdvisedFreedom = 7;
+
     private readonly PriorUpdate _update;
     private readonly (double Spread, double Weight, Information Expected)[] _spreads;
 
@@ -33,10 +39,7 @@ public sealed class PriorFit : IFit
         JointConflict = new PriorConflict(Tail(spreadsOfData, s => _update.Distance(s), priors.Length));
         Terms = Array.AsReadOnly([.. Coefficients.Select(c => new Term(
             c.Name, c.Together.Mean, c.Together.StandardDeviation!.Value, double.PositiveInfinity))]);
-        Caveats = Array.AsReadOnly([.. Coefficients.Where(c => c.Conflict is { IsConflict: true })
-            .Select(c => Disagree($"the prior of {c.Name}", c.Conflict!))
-            .Concat(JointConflict.IsConflict && priors.Length > 1
-                ? [Disagree("the priors together", JointConflict)] : Array.Empty<string>())]);
+        Caveats = Array.AsReadOnly(FindCaveats(priors.Length).ToArray());
         Summary = new FitSummary(
             "linear regression with prior knowledge",
             data.N,
@@ -115,6 +118,28 @@ public sealed class PriorFit : IFit
                 return new NormalPart(
                     s.Weight, mean, Math.Sqrt(variance + (shareOfSpread * s.Spread * s.Spread)));
             })];
+    }
+
+    private IEnumerable<string> FindCaveats(int priors)
+    {
+        foreach (var (name, conflict) in Coefficients.Select(c => (c.Name, c.Conflict)))
+        {
+            if (conflict is { IsConflict: true })
+            {
+                yield return Disagree($"the prior of {name}", conflict);
+            }
+        }
+
+        if (priors > 1 && JointConflict.IsConflict)
+        {
+            yield return Disagree("the priors together", JointConflict);
+        }
+
+        if (DataAlone.ResidualDegreesOfFreedom < AdvisedFreedom)
+        {
+            yield return $"With {DataAlone.N} rows for {DataAlone.Terms.Count} columns the intervals hold the truth a "
+                + $"little less often than they say; {DataAlone.Terms.Count + AdvisedFreedom} rows are advised.";
+        }
     }
 
     private static string Disagree(string what, PriorConflict conflict) => string.Create(

@@ -81,12 +81,24 @@ public class PriorPropertyTests
         Assert.True(fit.Coefficients[1].Conflict!.IsConflict);
         Assert.False(fit.Coefficients[0].Conflict!.IsConflict);
         Assert.True(fit.JointConflict.IsConflict);
-        Assert.Equal(2, fit.Caveats.Count);
+        Assert.Equal(3, fit.Caveats.Count);
         Assert.Matches(
             @"^The data disagree with the prior of x \(p = [0-9.E-]+\), so both together suit neither\.$",
             fit.Caveats[0]);
         Assert.StartsWith("The data disagree with the priors together (p = ", fit.Caveats[1]);
-        Assert.Empty(PriorRegression.Fit(Line, Y, [new NormalPrior("x", 1, 0.2)]).Value.Caveats);
+    }
+
+    [Fact]
+    public void Few_rows_are_told_in_the_caveats()
+    {
+        double[] x = [1, 2, 3, 4, 5, 6, 7, 8, 9];
+        var design = new Design(DesignColumn.Constant(9), new DesignColumn("x", x));
+
+        Assert.Equal(
+            ["With 6 rows for 2 columns the intervals hold the truth a little less often than they say; 9 rows are "
+                + "advised."],
+            PriorRegression.Fit(Line, Y, [new NormalPrior("x", 1, 0.2)]).Value.Caveats);
+        Assert.Empty(PriorRegression.Fit(design, [.. Y, 8, 8.5, 10], [new NormalPrior("x", 1, 0.2)]).Value.Caveats);
     }
 
     [Fact]
