@@ -26,10 +26,14 @@ internal static class MixtureQuantiles
         var low = parts.Min(part => (sign * part.Mean) + (critical * part.Deviation));
         var high = parts.Max(part => (sign * part.Mean) + (critical * part.Deviation));
         var width = high - low;
-        return width > 0 && Brent.TryFindRoot(
-            share => Exceeding(parts, sign, low + (share * width)) - tail, 0, 1, Accuracy, MostSteps, out var root)
-            ? low + (root * width)
-            : low;
+        double Excess(double share) => Exceeding(parts, sign, low + (share * width)) - tail;
+        if (width > 0 && Brent.TryFindRoot(Excess, 0, 1, Accuracy, MostSteps, out var root))
+        {
+            return low + (root * width);
+        }
+
+        // One part has nearly all weight, and its quantile is an end, beside which rounding hides the sign.
+        return Math.Abs(Excess(0)) <= Math.Abs(Excess(1)) ? low : high;
     }
 
     private static double Exceeding(IReadOnlyList<NormalPart> parts, int sign, double value)

@@ -111,7 +111,7 @@ public class NonlinearProblemTests
                 && Near(fit.Interval(1, 0.9).Low!.Value, linear.Terms[1].Interval(0.9).Low)
                 && Near(fit.Covariance(0, 1), linear.Covariance(0, 1))
                 && fit.Rows.Zip(linear.Leverage).All(pair => Near(pair.First.Leverage!.Value, pair.Second));
-        }, iter: 30);
+        }, iter: 100);
 
     [Theory]
     [InlineData(1e60, 1e-60)]
