@@ -10,9 +10,10 @@ namespace BakeInsights.Inference;
 /// Math.NET's beta function has 12 digits and more up to 1,000 degrees of freedom, and about 10 at 100,000.</remarks>
 internal static class Tails
 {
-    /// <summary>The probability that |T| is at least |t|.</summary>
-    public static double StudentTwoSided(double t, double df) =>
-        SpecialFunctions.BetaRegularized(df / 2, 0.5, df / (df + (t * t)));
+    /// <summary>The probability that |T| is at least |t|; infinite degrees of freedom give the normal.</summary>
+    public static double StudentTwoSided(double t, double df) => double.IsPositiveInfinity(df)
+        ? SpecialFunctions.Erfc(Math.Abs(t) / Math.Sqrt(2))
+        : SpecialFunctions.BetaRegularized(df / 2, 0.5, df / (df + (t * t)));
 
     /// <summary>The probability that F is at least f.</summary>
     public static double FisherUpper(double f, double df1, double df2) =>

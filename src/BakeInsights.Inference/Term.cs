@@ -4,7 +4,9 @@ namespace BakeInsights.Inference;
 /// <param name="Name">The name of the quantity.</param>
 /// <param name="Estimate">The estimate.</param>
 /// <param name="StandardError">The standard error of the estimate, in the same unit; 0 for a perfect fit.</param>
-/// <param name="DegreesOfFreedom">The degrees of freedom of the standard error.</param>
+/// <param name="DegreesOfFreedom">
+/// The degrees of freedom of the standard error; infinite where the method knows only the normal of large samples.
+/// </param>
 public sealed record Term(string Name, double Estimate, double StandardError, double DegreesOfFreedom)
 {
     /// <summary>
