@@ -20,4 +20,10 @@ public enum FitProblemKind
 
     /// <summary>The second-order coefficient is exactly zero, so a curve has no vertex.</summary>
     NoCurvature,
+
+    /// <summary>There are too few groups, or the columns leave too few, to tell a spread between groups.</summary>
+    TooFewGroups,
+
+    /// <summary>A search for the best fit didn't come to rest.</summary>
+    NoConvergence,
 }
