@@ -21,9 +21,18 @@ public enum FitProblemKind
     /// <summary>The second-order coefficient is exactly zero, so a curve has no vertex.</summary>
     NoCurvature,
 
-    /// <summary>There are too few groups, or the columns leave too few, to tell a spread between groups.</summary>
+    /// <summary>A value that its method has no place for, such as a time below zero.</summary>
+    ImpossibleValue,
+
+    /// <summary>The model meets every row, so that no spread is left to measure uncertainty with.</summary>
+    ZeroSpread,
+
+    /// <summary>Columns tell outcomes apart without error, so that their effects have no finite estimate.</summary>
+    Separation,
+
+    /// <summary>There are too few groups, or too few rows in each, to tell groups from rows.</summary>
     TooFewGroups,
 
-    /// <summary>A search for the best fit didn't come to rest.</summary>
+    /// <summary>The search for the best fit came to no end, or ended where a parameter isn't determined.</summary>
     NoConvergence,
 }

@@ -51,6 +51,13 @@ internal sealed class OrthonormalColumns
     public double[] Coefficients(ReadOnlySpan<double> coordinates)
     {
         var b = coordinates.ToArray();
+        Solve(b);
+        return b;
+    }
+
+    /// <summary>Replaces coordinates along Q by the coefficients on X.</summary>
+    public void Solve(Span<double> b)
+    {
         for (var i = b.Length - 1; i >= 0; i--)
         {
             for (var k = i + 1; k < b.Length; k++)
@@ -60,8 +67,6 @@ internal sealed class OrthonormalColumns
 
             b[i] /= _r[i, i];
         }
-
-        return b;
     }
 
     /// <summary>The weights on coordinates along Q of weights on coefficients of X: solves R'z = weights.</summary>
