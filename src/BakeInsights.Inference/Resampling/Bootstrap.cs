@@ -73,6 +73,25 @@ public static class Bootstrap
 
         return units.Find("the coefficients") is { } tooFew
             ? tooFew
-            : new BootstrapRefits(fit, new RefitTable(fit, units), resamples);
+            : new BootstrapRefits(fit, new RefitTable(fit, units), resamples, errorsOnly: false);
+    }
+
+    /// <summary>Least squares on the same columns with errors drawn again from the residuals.</summary>
+    /// <remarks>
+    /// For planned columns, as in an experiment, where rows drawn again would leave columns that depend on each other.
+    /// Assumes, beyond independence, that all rows scatter alike. Davison and Hinkley (1997), Bootstrap Methods and their
+    /// Application, section 6.2.3.
+    /// </remarks>
+    /// <param name="design">The columns.</param>
+    /// <param name="response">The response by row.</param>
+    /// <param name="resamples">How many, and the seed.</param>
+    /// <returns>The refits, or a problem of least squares.</returns>
+    /// <exception cref="ArgumentException">Rows and response don't match.</exception>
+    public static Attempt<BootstrapRefits> LeastSquaresErrors(
+        Design design, IReadOnlyList<double> response, Resamples resamples)
+    {
+        ArgumentNullException.ThrowIfNull(resamples);
+        return Inference.LeastSquares.Fit(design, response).Select(fit => new BootstrapRefits(
+            fit, new RefitTable(fit, ResamplingUnits.Of(fit.N, null)), resamples, errorsOnly: true));
     }
 }

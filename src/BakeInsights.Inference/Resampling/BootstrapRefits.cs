@@ -9,7 +9,7 @@ public sealed class BootstrapRefits
     private readonly bool[] _jackknifeMade;
     private readonly int _size;
 
-    internal BootstrapRefits(LeastSquaresFit fit, RefitTable table, Resamples resamples)
+    internal BootstrapRefits(LeastSquaresFit fit, RefitTable table, Resamples resamples, bool errorsOnly)
     {
         Fit = fit;
         _size = table.Size;
@@ -19,7 +19,13 @@ public sealed class BootstrapRefits
         {
             for (var b = from; b < to; b++)
             {
-                _made[b] = table.Refit(new SeededStream(resamples.Seed, b), _coefficients.AsSpan(b * _size, _size));
+                var (stream, target) = (new SeededStream(resamples.Seed, b), _coefficients.AsMemory(b * _size, _size));
+                if (errorsOnly)
+                {
+                    table.RefitErrors(stream, target.Span);
+                }
+
+                _made[b] = errorsOnly || table.Refit(stream, target.Span);
             }
         });
         _jackknife = new double[table.UnitCount * _size];

@@ -21,6 +21,7 @@ internal sealed class RefitTable
     private readonly ResamplingUnits _units;
     private readonly double[] _coefficients;
     private readonly double _scale;
+    private readonly double[] _errors;
 
     /// <summary>Makes the columns of a fit orthonormal.</summary>
     public RefitTable(LeastSquaresFit fit, ResamplingUnits units)
@@ -44,6 +45,8 @@ internal sealed class RefitTable
 
             _rows[(i * _stride) + p] = fit.Residuals[i] / _scale;
         }
+
+        _errors = Errors(fit.Residuals.Count);
     }
 
     /// <summary>The number of coefficients.</summary>
@@ -63,6 +66,22 @@ internal sealed class RefitTable
         }
 
         return Solve(sums, coefficients);
+    }
+
+    /// <summary>The coefficients of the fitted values with errors drawn anew.</summary>
+    public void RefitErrors(SeededStream stream, Span<double> coefficients)
+    {
+        coefficients.Clear();
+        for (var i = 0; i < _errors.Length; i++)
+        {
+            var error = _errors[stream.Below(_errors.Length)];
+            for (var j = 0; j < Size; j++)
+            {
+                coefficients[j] += error * _rows[(i * _stride) + j];
+            }
+        }
+
+        Finish(coefficients);
     }
 
     /// <summary>The coefficients without one unit; false if the rest's columns depend on each other.</summary>
@@ -137,12 +156,37 @@ internal sealed class RefitTable
             x[i] /= sums[(i * _stride) + i];
         }
 
-        _columns.Solve(x);
+        x.CopyTo(coefficients);
+        Finish(coefficients);
+        return true;
+    }
+
+    /// <summary>Turns coordinates along the orthonormal columns into coefficients.</summary>
+    private void Finish(Span<double> coefficients)
+    {
+        _columns.Solve(coefficients);
         for (var j = 0; j < Size; j++)
         {
-            coefficients[j] = _coefficients[j] + (_scale * x[j]);
+            coefficients[j] = _coefficients[j] + (_scale * coefficients[j]);
+        }
+    }
+
+    /// <summary>
+    /// The residuals, each brought to the errors' spread by the root of 1 less its leverage, about their mean: Davison and
+    /// Hinkley (1997), Bootstrap Methods and their Application, section 6.2.3. A row that the fit must pass through has
+    /// none.
+    /// </summary>
+    private double[] Errors(int rowCount)
+    {
+        var errors = new double[rowCount];
+        for (var i = 0; i < rowCount; i++)
+        {
+            var row = _rows.AsSpan(i * _stride, Size);
+            var free = 1 - OrthonormalColumns.Dot(row, row);
+            errors[i] = free > Negligible ? _rows[(i * _stride) + Size] / Math.Sqrt(free) : 0;
         }
 
-        return true;
+        var mean = errors.Average();
+        return [.. errors.Select(e => e - mean)];
     }
 }
