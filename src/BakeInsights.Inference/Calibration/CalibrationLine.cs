@@ -6,8 +6,13 @@ namespace BakeInsights.Inference;
 /// <param name="Range">The least and the largest value of the predictor.</param>
 /// <param name="Level">The line at the middle.</param>
 /// <param name="Slope">The slope.</param>
-internal sealed record CalibrationLine(double Middle, double Length, Interval Range, Term Level, Term Slope)
+/// <param name="Rounding">What the sum that makes the slope can be off by, through rounding of the response.</param>
+internal sealed record CalibrationLine(
+    double Middle, double Length, Interval Range, Term Level, Term Slope, double Rounding)
 {
+    /// <summary>Whether the slope is zero, as far as the numbers' digits go.</summary>
+    public bool IsLevel => Math.Abs(Slope.Estimate) * Length <= Rounding;
+
     /// <summary>Takes a fit for a line.</summary>
     /// <exception cref="ArgumentException">The fit has other columns than a constant of ones and the predictor.</exception>
     public static CalibrationLine Of(LeastSquaresFit fit, string predictor)
@@ -30,6 +35,7 @@ internal sealed record CalibrationLine(double Middle, double Length, Interval Ra
             Math.Sqrt(x.Sum(v => (v - middle) * (v - middle))),
             new Interval(x.Min(), x.Max()),
             fit.Combination(weights),
-            fit.Terms[place]);
+            fit.Terms[place],
+            (fit.N + 2) * LeastSquares.Epsilon * fit.Response.Max(Math.Abs));
     }
 }

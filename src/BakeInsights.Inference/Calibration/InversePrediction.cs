@@ -25,7 +25,7 @@ public sealed record InversePrediction(
     /// <param name="predictor">The predictor's name.</param>
     /// <param name="readings">The readings of the response at the one unknown value.</param>
     /// <param name="level">The confidence level, between 0 and 1.</param>
-    /// <returns>The value, or a problem: a reading is missing, or the slope is exactly zero.</returns>
+    /// <returns>The value, or a problem: a reading is missing, or the slope is zero.</returns>
     /// <exception cref="ArgumentException">
     /// The fit has other columns, there is no reading, or the level is not between 0 and 1.
     /// </exception>
@@ -56,7 +56,7 @@ public sealed record InversePrediction(
     /// <param name="predictor">The predictor's name.</param>
     /// <param name="mean">The mean.</param>
     /// <param name="level">The confidence level, between 0 and 1.</param>
-    /// <returns>The value, or a problem: the mean is missing, or the slope is exactly zero.</returns>
+    /// <returns>The value, or a problem: the mean is missing, or the slope is zero.</returns>
     /// <exception cref="ArgumentException">The fit has other columns, or the level is not between 0 and 1.</exception>
     public static Attempt<InversePrediction> OfMean(LeastSquaresFit fit, string predictor, double mean, double level) =>
         double.IsFinite(mean) ? Solve(fit, predictor, mean, 0, null, level) : new FitProblem(
@@ -66,12 +66,12 @@ public sealed record InversePrediction(
         LeastSquaresFit fit, string predictor, double mean, double scatter, int? count, double level)
     {
         var line = CalibrationLine.Of(fit, predictor);
-        if (line.Slope.Estimate == 0)
+        if (line.IsLevel)
         {
             return new FitProblem(
                 FitProblemKind.NoSpread,
                 [predictor],
-                $"The slope of {predictor} is exactly zero, so readings say nothing about it.",
+                $"The slope of {predictor} is zero, so readings say nothing about it.",
                 $"Calibrate with rows in which the response changes with {predictor}.");
         }
 

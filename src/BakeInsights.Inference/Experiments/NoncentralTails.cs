@@ -14,6 +14,12 @@ internal static class NoncentralTails
     /// <summary>A weight below this share of the whole ends the sum. Common practice, no source.</summary>
     private const double Negligible = 1e-16;
 
+    /// <summary>
+    /// Half the (squared) noncentrality above which the sums would be long, and the approximations of Abramowitz and
+    /// Stegun (1964), Handbook of Mathematical Functions, 26.7.10 and 26.6.26, are good to six digits: common practice.
+    /// </summary>
+    private const double Large = 1e6;
+
     /// <summary>The probability that t with a noncentrality is at most a number.</summary>
     public static double StudentBelow(double t, double df, double noncentrality)
     {
@@ -28,6 +34,11 @@ internal static class NoncentralTails
         if (x == 0)
         {
             return start;
+        }
+
+        if (half > Large)
+        {
+            return Normal.CDF(0, 1, ((t * (1 - (1 / (4 * df)))) - noncentrality) / Math.Sqrt(1 + (t * t / (2 * df))));
         }
 
         // P = sum of p_j I_x(j + 1/2, df/2) + q_j I_x(j + 1, df/2), each half; q_j goes with the sign of the effect.
@@ -52,6 +63,12 @@ internal static class NoncentralTails
 
         // The upper tail of the beta function, I_(1-x)(b, a), so that a small power keeps its digits.
         var half = noncentrality / 2;
+        if (half > Large)
+        {
+            var total = df1 + noncentrality;
+            return Tails.FisherUpper(df1 * f / total, total * total / (df1 + (2 * noncentrality)), df2);
+        }
+
         return Math.Clamp(
             Weighted(half, j => Math.Exp(LogPoisson(half, j)) * Beta(df2 / 2, (df1 / 2) + j, rest)), 0, 1);
     }
