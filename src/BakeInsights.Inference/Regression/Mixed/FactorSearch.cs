@@ -93,20 +93,22 @@ internal static class FactorSearch
             .MinBy(triple => triple.value);
     }
 
-    /// <summary>The step that leads downhill, along the principal axes of the bend.</summary>
+    /// <summary>
+    /// The step that leads downhill, along the principal axes of the bend in units in which each number bends by 1.
+    /// </summary>
     private static double[] Step(double[] gradient, double[,] bend)
     {
-        if (gradient.Length == 1)
-        {
-            return [-gradient[0] / Math.Max(Math.Abs(bend[0, 0]), LeastSquares.Epsilon)];
-        }
-
-        var axes = Matrix<double>.Build.DenseOfArray(bend).Evd(Symmetricity.Symmetric);
+        var size = gradient.Length;
+        var units = Vector<double>.Build.Dense(size, i => bend[i, i] == 0 ? 1 : 1 / Math.Sqrt(Math.Abs(bend[i, i])));
+        var scaled = Matrix<double>.Build.Dense(size, size, (i, j) => bend[i, j] * units[i] * units[j]);
+        var axes = scaled.Evd(Symmetricity.Symmetric);
         var lengths = axes.EigenValues.Real();
-        var floor = Math.Max(lengths.AbsoluteMaximum() * LeastSquares.Epsilon, LeastSquares.Epsilon);
-        var along = axes.EigenVectors.TransposeThisAndMultiply(Vector<double>.Build.Dense(gradient));
+        var along = axes.EigenVectors.TransposeThisAndMultiply(
+            Vector<double>.Build.Dense(gradient).PointwiseMultiply(units));
         return axes.EigenVectors
-            .Multiply(Vector<double>.Build.Dense(along.Count, i => -along[i] / Math.Max(Math.Abs(lengths[i]), floor)))
+            .Multiply(Vector<double>.Build.Dense(
+                size, i => -along[i] / Math.Max(Math.Abs(lengths[i]), LeastSquares.Epsilon)))
+            .PointwiseMultiply(units)
             .ToArray();
     }
 }

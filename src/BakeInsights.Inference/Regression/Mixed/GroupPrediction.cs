@@ -21,9 +21,16 @@ internal sealed class GroupPrediction(
         var (p00, p01, p11) = factor.Covariance;
         var (first, second) = (weights[0], _size == 2 ? weights[1] : 0);
 
-        // a = P weights; c = (I - N P) weights.
+        // a = P weights; c = (I - N P) weights, taken as (I + R'R P)^-1 weights, which cancels nothing where the spread
+        // between groups is large.
         var (a0, a1) = ((p00 * first) + (p01 * second), (p01 * first) + (p11 * second));
-        var (c0, c1) = (first - (w.N00 * a0) - (w.N01 * a1), second - (w.N01 * a0) - (w.N11 * a1));
+        var (r00, r01, r11) = (reduction.Triangles[3 * group], reduction.Triangles[(3 * group) + 1],
+            reduction.Triangles[(3 * group) + 2]);
+        var (w00, w01, w11) = (r00 * r00, r00 * r01, (r01 * r01) + (r11 * r11));
+        var determinant = Math.Exp(w.LogDeterminant);
+        var (c0, c1) = (
+            (((1 + (w01 * p01) + (w11 * p11)) * first) - (((w00 * p01) + (w01 * p11)) * second)) / determinant,
+            (((1 + (w00 * p00) + (w01 * p01)) * second) - (((w01 * p00) + (w11 * p01)) * first)) / determinant);
         var between = reduction.Between.AsSpan(2 * group * reduction.Width, 2 * reduction.Width);
         var t0 = new double[reduction.Width];
         var t1 = new double[reduction.Width];
@@ -38,8 +45,7 @@ internal sealed class GroupPrediction(
 
         var columns = u.AsSpan(0, _columns);
         var value = u[_columns] - OrthonormalColumns.Dot(columns, at.Coordinates);
-        var conditional = Math.Max((first * a0) + (second * a1)
-            - ((w.N00 * a0 * a0) + (2 * w.N01 * a0 * a1) + (w.N11 * a1 * a1)), 0);
+        var conditional = Math.Max((a0 * c0) + (a1 * c1), 0);
         var solved = SmallMatrix.Times(at.Inverse, columns);
         var whole = conditional + OrthonormalColumns.Dot(columns, solved);
         var deviation = Math.Sqrt(variance * conditional);

@@ -66,14 +66,19 @@ internal sealed class SatterthwaiteDegrees
         return result;
     }
 
+    /// <summary>The inverse in units in which the diagonal is 1, without directions of no bend.</summary>
     private static Matrix<double> PseudoInverse(Matrix<double> symmetric)
     {
-        // Common practice, no source: bends below this share of the largest are taken for none.
+        // Common practice, no source: bends below this are taken for none.
         const double Negligible = 1e-10;
-        var axes = symmetric.Evd(Symmetricity.Symmetric);
-        var lengths = axes.EigenValues.Real();
-        var floor = Negligible * lengths.AbsoluteMaximum();
-        var inverse = Matrix<double>.Build.DenseOfDiagonalVector(lengths.Map(v => v > floor ? 1 / v : 0));
-        return axes.EigenVectors * inverse * axes.EigenVectors.Transpose();
+        var units = symmetric.Diagonal().Map(v => v == 0 ? 1 : 1 / Math.Sqrt(Math.Abs(v)));
+        var scaled = Matrix<double>.Build.Dense(
+            symmetric.RowCount, symmetric.ColumnCount, (i, j) => symmetric[i, j] * units[i] * units[j]);
+        var axes = scaled.Evd(Symmetricity.Symmetric);
+        var inverse = Matrix<double>.Build.DenseOfDiagonalVector(
+            axes.EigenValues.Real().Map(v => v > Negligible ? 1 / v : 0));
+        var back = axes.EigenVectors * inverse * axes.EigenVectors.Transpose();
+        return Matrix<double>.Build.Dense(
+            back.RowCount, back.ColumnCount, (i, j) => back[i, j] * units[i] * units[j]);
     }
 }

@@ -86,6 +86,36 @@ public class MixedPropertyTests
                 Near(share * (pair.Second.Average() - y.Average()), pair.First.Intercept.Value));
         }, iter: 300);
 
+    [Theory]
+    [InlineData(1e-7)]
+    [InlineData(1e9)]
+    public void Spread_between_groups_of_any_size_is_found(double spread)
+    {
+        // Equal groups, so that the estimates are those of the analysis of variance: (mean square between - within) / rows.
+        double[] level = [0.3, -1.2, 0.8, 1.7, -0.6, -1], noise = [0.1, -0.3, 0.25, -0.05];
+        double[] y = [.. level.SelectMany((m, g) => noise.Select((e, i) => (spread * m) + (noise[(i + g) % 4] * (1 + (0.1 * g)))))];
+        string[] labels = [.. level.SelectMany((_, g) => noise.Select(_ => $"g{g}"))];
+        var means = y.Chunk(4).Select(rows => rows.Average()).ToArray();
+        var between = 4 * means.Sum(m => (m - means.Average()) * (m - means.Average())) / 5;
+        var within = y.Chunk(4).Sum(rows => rows.Sum(v => (v - rows.Average()) * (v - rows.Average()))) / 18;
+
+        var fit = MixedModel.Fit(new Design(DesignColumn.Constant(24)), y, "group", labels).Value;
+
+        if (between > within)
+        {
+            Close.Relative((between - within) / 4, fit.Variances.Intercept, 1e-6);
+            Close.Relative(within, fit.Variances.Residual, 1e-6);
+            Close.Relative(5, fit.Terms[0].DegreesOfFreedom, 1e-6);
+        }
+        else
+        {
+            Assert.Equal(MixedBoundary.NoVariance, fit.Boundary);
+            Close.Relative(23, fit.Terms[0].DegreesOfFreedom, 1e-9);
+        }
+
+        Assert.All(fit.GroupEffects, effect => Assert.True((effect.Intercept.DegreesOfFreedom ?? 1) > 0));
+    }
+
     private static (DesignColumn X, double[] Y, string[] Labels) Of(
         int[] sizes, double[] x, double[] noise, double[] level, double share)
     {
