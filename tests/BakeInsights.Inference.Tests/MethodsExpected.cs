@@ -5,7 +5,8 @@ internal static class MethodsExpected
 {
     private static readonly ReferenceTable Table = ReferenceTable.Read("r/methods-expected.csv");
     private static readonly Dictionary<(string, string), double> Values = Table.Texts("case")
-        .Zip(Table.Texts("quantity"), Table.Numbers("value")).ToDictionary(row => (row.First, row.Second), row => row.Third);
+        .Zip(Table.Texts("quantity"), Table.Numbers("value"))
+        .ToDictionary(row => (row.First, row.Second), row => row.Third);
 
     public static double Of(string name, string quantity) => Values[(name, quantity)];
 

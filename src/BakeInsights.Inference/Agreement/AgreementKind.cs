@@ -9,14 +9,14 @@ public enum AgreementKind
     OneWay,
 
     /// <summary>
-    /// The ratings themselves, by the same judges throughout, drawn from many: case 2 of Shrout and Fleiss (1979), absolute
-    /// agreement of McGraw and Wong (1996).
+    /// The ratings themselves, by the same judges throughout, drawn from many: case 2 of Shrout and Fleiss (1979),
+    /// absolute agreement of McGraw and Wong (1996).
     /// </summary>
     Absolute,
 
     /// <summary>
-    /// The distances between things, a judge who is stricter throughout being no disagreement: case 3 of Shrout and Fleiss
-    /// (1979), consistency of McGraw and Wong (1996).
+    /// The distances between things, a judge who is stricter throughout being no disagreement: case 3 of Shrout and
+    /// Fleiss (1979), consistency of McGraw and Wong (1996).
     /// </summary>
     Consistency,
 }

@@ -23,7 +23,9 @@ public sealed class IntraclassCorrelation
     /// <summary>The correlation of one judge's ratings; it can be negative, down to -1 / (judges - 1).</summary>
     public double Single { get; }
 
-    /// <summary>The correlation of the judges' mean ratings; null if the single one is too far below 0 for it.</summary>
+    /// <summary>
+    /// The correlation of the judges' mean ratings; null if the single one is too far below 0 for it.
+    /// </summary>
     public double? Mean { get; }
 
     /// <summary>The mean square between things.</summary>
@@ -52,8 +54,8 @@ public sealed class IntraclassCorrelation
             : new FitProblem(
                 FitProblemKind.NoSpread,
                 ["ratings"],
-                "The judges' ratings differ nowhere, or by the same amount throughout, so there is no spread to compare "
-                    + "the things with.",
+                "The judges' ratings differ nowhere, or by the same amount throughout, so there is no spread to "
+                    + "compare the things with.",
                 "Add things or judges, or rate on a finer scale.");
     }
 
@@ -70,7 +72,9 @@ public sealed class IntraclassCorrelation
         return _squares.Interval(Kind, Single, (1 - level) / 2);
     }
 
-    /// <summary>The confidence interval of the mean's correlation; null if the single one's reaches too far down.</summary>
+    /// <summary>
+    /// The confidence interval of the mean's correlation; null if the single one's reaches too far down.
+    /// </summary>
     /// <param name="level">The confidence level, between 0 and 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1.</exception>
     public Interval? MeanInterval(double level)

@@ -70,8 +70,8 @@ internal sealed record IntraclassMeanSquares(
     }
 
     /// <summary>
-    /// The judges' and the residual mean square together have Satterthwaite's degrees of freedom: McGraw and Wong (1996),
-    /// table 7.
+    /// The judges' and the residual mean square together have Satterthwaite's degrees of freedom: McGraw and Wong
+    /// (1996), table 7.
     /// </summary>
     private Interval Absolute(double single, double tail)
     {

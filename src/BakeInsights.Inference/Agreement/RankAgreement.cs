@@ -5,9 +5,9 @@ namespace BakeInsights.Inference;
 /// <summary>Whether the compared columns of ratings differ, and how far the rows agree on it, by ranks alone.</summary>
 /// <remarks>
 /// Each row ranks the columns, tied ratings sharing the mean of their ranks. Friedman (1937), Journal of the American
-/// Statistical Association 32, 675-701; Kendall and Babington Smith (1939), Annals of Mathematical Statistics 10, 275-287;
-/// correction for ties: Conover (1999), Practical Nonparametric Statistics, 3rd ed., section 5.8. The p value holds for
-/// many rows.
+/// Statistical Association 32, 675-701; Kendall and Babington Smith (1939), Annals of Mathematical Statistics 10,
+/// 275-287; correction for ties: Conover (1999), Practical Nonparametric Statistics, 3rd ed., section 5.8. The p value
+/// holds for many rows.
 /// </remarks>
 /// <param name="ChiSquare">Friedman's statistic.</param>
 /// <param name="DegreesOfFreedom">Columns less one.</param>
@@ -51,7 +51,10 @@ public sealed record RankAgreement(
         var between = sums.Sum(s => Square(s - (b * (k + 1) / 2.0)));
         var chiSquare = (k - 1) * between / spread;
         return new RankAgreement(
-            chiSquare, k - 1, SpecialFunctions.GammaUpperRegularized((k - 1) / 2.0, chiSquare / 2), between / spread / b,
+            chiSquare,
+            k - 1,
+            SpecialFunctions.GammaUpperRegularized((k - 1) / 2.0, chiSquare / 2),
+            between / spread / b,
             sums);
     }
 

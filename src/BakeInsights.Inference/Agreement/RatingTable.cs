@@ -26,8 +26,8 @@ public sealed class RatingTable
             return new FitProblem(
                 FitProblemKind.TooFewRows,
                 ["ratings"],
-                $"There are {ratings.GetLength(0)} things and {ratings.GetLength(1)} judges, and at least 2 of each are "
-                    + "needed.",
+                $"There are {ratings.GetLength(0)} things and {ratings.GetLength(1)} judges, and at least 2 of each "
+                    + "are needed.",
                 "Add things or judges.");
         }
 

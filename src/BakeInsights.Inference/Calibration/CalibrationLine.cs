@@ -14,7 +14,9 @@ internal sealed record CalibrationLine(
     public bool IsLevel => Math.Abs(Slope.Estimate) * Length <= Rounding;
 
     /// <summary>Takes a fit for a line.</summary>
-    /// <exception cref="ArgumentException">The fit has other columns than a constant of ones and the predictor.</exception>
+    /// <exception cref="ArgumentException">
+    /// The fit has other columns than a constant of ones and the predictor.
+    /// </exception>
     public static CalibrationLine Of(LeastSquaresFit fit, string predictor)
     {
         ArgumentNullException.ThrowIfNull(fit);

@@ -4,9 +4,10 @@ namespace BakeInsights.Inference;
 
 /// <summary>The unknown value of a predictor that belongs to readings of the response: calibration by a line.</summary>
 /// <remarks>
-/// The set holds each value at which the readings' mean can't be told from the line: Fieller (1954), Journal of the Royal
-/// Statistical Society B 16, 175-185; Draper and Smith (1998), Applied Regression Analysis, 3rd ed., section 3.2. Several
-/// readings at the unknown value add their own spread to the line's. Assumes that new readings scatter as the line's.
+/// The set holds each value at which the readings' mean can't be told from the line: Fieller (1954), Journal of the
+/// Royal Statistical Society B 16, 175-185; Draper and Smith (1998), Applied Regression Analysis, 3rd ed., section 3.2.
+/// Several readings at the unknown value add their own spread to the line's. Assumes that new readings scatter as the
+/// line's.
 /// </remarks>
 /// <param name="Estimate">The value at which the line meets the readings' mean.</param>
 /// <param name="Set">The confidence set of the value.</param>

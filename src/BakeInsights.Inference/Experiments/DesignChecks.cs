@@ -68,8 +68,8 @@ internal static class DesignChecks
                 return new FitProblem(
                     FitProblemKind.DependentColumn,
                     [name],
-                    $"Column {name} is zero or a combination of the columns before it in all candidates, so no choice of "
-                        + "runs can tell its effect apart.",
+                    $"Column {name} is zero or a combination of the columns before it in all candidates, so no choice "
+                        + "of runs can tell its effect apart.",
                     $"Leave {name} out, or add candidates in which it varies by itself.");
             }
 

@@ -4,8 +4,8 @@ namespace BakeInsights.Inference;
 public enum DesignCriterion
 {
     /// <summary>
-    /// The largest determinant of X'X: the smallest joint confidence region of the coefficients. Fedorov (1972), Theory of
-    /// Optimal Experiments.
+    /// The largest determinant of X'X: the smallest joint confidence region of the coefficients. Fedorov (1972), Theory
+    /// of Optimal Experiments.
     /// </summary>
     Determinant,
 

@@ -37,7 +37,9 @@ internal sealed class ExchangeSearch
         _moments = [.. Sum(_rows).Select(v => v / candidates.RowCount)];
     }
 
-    /// <summary>The design that one start leads to, and its criterion; null if its columns depend on each other.</summary>
+    /// <summary>
+    /// The design that one start leads to, and its criterion; null if its columns depend on each other.
+    /// </summary>
     public (int[] Rows, double Gain)? From(SeededStream stream, int runs)
     {
         var chosen = new int[runs];
@@ -123,7 +125,9 @@ internal sealed class ExchangeSearch
         return best;
     }
 
-    /// <summary>What an exchange takes off the average variance, by the formula for an inverse changed by two rows.</summary>
+    /// <summary>
+    /// What an exchange takes off the average variance, by the formula for an inverse changed by two rows.
+    /// </summary>
     private static double Fall(
         double[][] times, double[][] weighted, double[] own, (int Out, int In) exchange, double cross, double ratio)
     {

@@ -2,10 +2,10 @@ namespace BakeInsights.Inference;
 
 /// <summary>The runs, chosen from a list of candidates, that tell most about a model's coefficients.</summary>
 /// <remarks>
-/// Fedorov's exchange: from random starts, the pair of a run and a candidate whose exchange gains most is exchanged until
-/// none gains. Cook and Nachtsheim (1980), A comparison of algorithms for constructing exact D-optimal designs,
-/// Technometrics 22, 315-324. Constraints are kept by leaving candidates out. The best of several starts is nearly always
-/// the best there is, but nothing proves it.
+/// Fedorov's exchange: from random starts, the pair of a run and a candidate whose exchange gains most is exchanged
+/// until none gains. Cook and Nachtsheim (1980), A comparison of algorithms for constructing exact D-optimal designs,
+/// Technometrics 22, 315-324. Constraints are kept by leaving candidates out. The best of several starts is nearly
+/// always the best there is, but nothing proves it.
 /// </remarks>
 /// <param name="Candidates">The places of the chosen candidates, in increasing order, with repeats.</param>
 /// <param name="LogDeterminant">The logarithm of the determinant of X'X, earlier runs included.</param>
@@ -26,8 +26,8 @@ public sealed record OptimalDesign(
     /// <param name="earlier">Runs that were made already, in the same columns; null if there are none.</param>
     /// <param name="starts">How many random starts, at least 1; 20 is usual.</param>
     /// <returns>
-    /// The design, or a problem: a number is missing, the candidates' columns depend on each other, or there are fewer runs
-    /// than columns.
+    /// The design, or a problem: a number is missing, the candidates' columns depend on each other, or there are fewer
+    /// runs than columns.
     /// </returns>
     /// <exception cref="ArgumentException">The earlier runs have other columns, or a number is below 1.</exception>
     public static Attempt<OptimalDesign> Find(

@@ -37,7 +37,8 @@ public static class PowerOfF
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(withinVariance);
         if (!(rows > 1))
         {
-            throw new ArgumentOutOfRangeException(nameof(rows), rows, "An F test of groups needs more than one row in each.");
+            throw new ArgumentOutOfRangeException(
+                nameof(rows), rows, "An F test of groups needs more than one row in each.");
         }
 
         return Power(

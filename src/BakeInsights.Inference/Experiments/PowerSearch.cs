@@ -35,7 +35,9 @@ internal static class PowerSearch
         return Solve(power, target, high / 2, high / 2);
     }
 
-    /// <summary>Where a rising function passes a target: doubled past it, then halved down to neighbouring doubles.</summary>
+    /// <summary>
+    /// Where a rising function passes a target: doubled past it, then halved down to neighbouring doubles.
+    /// </summary>
     public static double Solve(Func<double, double> rising, double target, double low, double step)
     {
         var high = low + step;

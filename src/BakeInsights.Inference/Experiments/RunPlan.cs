@@ -22,14 +22,16 @@ public sealed record RunPlan(IReadOnlyList<string> Factors, IReadOnlyList<Planne
     }
 
     /// <summary>
-    /// Half of the combinations of two-level factors: those in which the product of all levels, as -1 and 1, is 1. Effects
-    /// of one factor are mixed up only with those of all others together (resolution k).
+    /// Half of the combinations of two-level factors: those in which the product of all levels, as -1 and 1, is 1.
+    /// Effects of one factor are mixed up only with those of all others together (resolution k).
     /// </summary>
     /// <remarks>Box and Hunter (1961), The 2^(k-p) fractional factorial designs, Technometrics 3, 311-351.</remarks>
     /// <param name="factors">Three factors or more of two levels each.</param>
     /// <param name="replicates">How often each combination is run, at least once.</param>
     /// <param name="seed">The seed of the order.</param>
-    /// <exception cref="ArgumentException">There are fewer than three factors, or one has other than two levels.</exception>
+    /// <exception cref="ArgumentException">
+    /// There are fewer than three factors, or one has other than two levels.
+    /// </exception>
     public static RunPlan HalfFactorial(IReadOnlyList<FactorLevels> factors, int replicates, int seed)
     {
         Refuse(factors, replicates);
@@ -43,7 +45,9 @@ public sealed record RunPlan(IReadOnlyList<string> Factors, IReadOnlyList<Planne
         return Plan(factors, [[.. Enumerable.Repeat(half, replicates).SelectMany(c => c)]], seed);
     }
 
-    /// <summary>Every combination once in each block, such as a day or an oven, in an order of the block's own.</summary>
+    /// <summary>
+    /// Every combination once in each block, such as a day or an oven, in an order of the block's own.
+    /// </summary>
     /// <param name="factors">The factors, at least one.</param>
     /// <param name="blocks">The number of blocks, at least 2.</param>
     /// <param name="seed">The seed of the orders.</param>
@@ -57,13 +61,13 @@ public sealed record RunPlan(IReadOnlyList<string> Factors, IReadOnlyList<Planne
     }
 
     /// <summary>
-    /// Each treatment once in each row and each column, such as days and places in the oven. The factors of the plan are
-    /// row, column and treatment; blocks are the rows, run in order.
+    /// Each treatment once in each row and each column, such as days and places in the oven. The factors of the plan
+    /// are row, column and treatment; blocks are the rows, run in order.
     /// </summary>
     /// <remarks>
-    /// A square shifted by one a row, with rows, columns and treatments then put in an order by lot. Not every square can
-    /// come up from 4 treatments on, but every treatment is as likely in each place, which is what the analysis needs.
-    /// Fisher and Yates (1963), Statistical Tables, 6th ed.
+    /// A square shifted by one a row, with rows, columns and treatments then put in an order by lot. Not every square
+    /// can come up from 4 treatments on, but every treatment is as likely in each place, which is what the analysis
+    /// needs. Fisher and Yates (1963), Statistical Tables, 6th ed.
     /// </remarks>
     /// <param name="treatment">The treatments, three or more.</param>
     /// <param name="seed">The seed.</param>
@@ -89,18 +93,20 @@ public sealed record RunPlan(IReadOnlyList<string> Factors, IReadOnlyList<Planne
     }
 
     /// <summary>
-    /// Whole plots, such as doughs or bakes, each at one level of the factor that is hard to change, and within each whole
-    /// plot every combination of the others.
+    /// Whole plots, such as doughs or bakes, each at one level of the factor that is hard to change, and within each
+    /// whole plot every combination of the others.
     /// </summary>
     /// <remarks>
-    /// The whole plots are to be analysed as groups (<see cref="MixedModel"/>): the hard factor is compared with the spread
-    /// between them, the others with that within.
+    /// The whole plots are to be analysed as groups (<see cref="MixedModel"/>): the hard factor is compared with the
+    /// spread between them, the others with that within.
     /// </remarks>
     /// <param name="whole">The factor that is hard to change.</param>
     /// <param name="within">The factors that are changed within a whole plot, at least one.</param>
     /// <param name="replicates">The whole plots at each level, at least 2.</param>
     /// <param name="seed">The seed of the orders.</param>
-    /// <exception cref="ArgumentException">There is no factor within, two share a name, or replicates are below 2.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no factor within, two share a name, or replicates are below 2.
+    /// </exception>
     public static RunPlan SplitPlot(FactorLevels whole, IReadOnlyList<FactorLevels> within, int replicates, int seed)
     {
         ArgumentNullException.ThrowIfNull(whole);
@@ -112,7 +118,8 @@ public sealed record RunPlan(IReadOnlyList<string> Factors, IReadOnlyList<Planne
         var plots = Order(whole.Levels.Count * replicates, ref stream)
             .Select(plot => whole.Levels[plot % whole.Levels.Count]);
         var combinations = Combinations(within).ToArray();
-        return Plan(factors, [.. plots.Select(level => combinations.Select(c => (string[])[level, .. c]).ToArray())], seed);
+        var blocks = plots.Select(level => combinations.Select(c => (string[])[level, .. c]).ToArray());
+        return Plan(factors, [.. blocks], seed);
     }
 
     private static void Refuse(IReadOnlyList<FactorLevels> factors, int replicates)

@@ -8,7 +8,8 @@ public static class AdjustedPValues
     /// the dependence between the questions.
     /// </summary>
     /// <remarks>
-    /// Holm (1979), A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6, 65-70.
+    /// Holm (1979), A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6,
+    /// 65-70.
     /// </remarks>
     /// <param name="pValues">The p values, each from 0 to 1.</param>
     /// <returns>The adjusted p values in the order given.</returns>
@@ -32,8 +33,8 @@ public static class AdjustedPValues
     /// positively dependent questions.
     /// </summary>
     /// <remarks>
-    /// Benjamini and Hochberg (1995), Controlling the false discovery rate, Journal of the Royal Statistical Society B 57,
-    /// 289-300; positive dependence: Benjamini and Yekutieli (2001), Annals of Statistics 29, 1165-1188.
+    /// Benjamini and Hochberg (1995), Controlling the false discovery rate, Journal of the Royal Statistical Society B
+    /// 57, 289-300; positive dependence: Benjamini and Yekutieli (2001), Annals of Statistics 29, 1165-1188.
     /// </remarks>
     /// <inheritdoc cref="Holm"/>
     public static IReadOnlyList<double> BenjaminiHochberg(IReadOnlyList<double> pValues)

@@ -2,8 +2,8 @@ namespace BakeInsights.Inference;
 
 /// <summary>The tabular chart of cumulative sums, which tells when a small lasting shift began.</summary>
 /// <remarks>
-/// Page (1954), Continuous inspection schemes, Biometrika 41, 100-115; NIST/SEMATECH, e-Handbook of Statistical Methods,
-/// section 6.3.2.3. Assumes independent values.
+/// Page (1954), Continuous inspection schemes, Biometrika 41, 100-115; NIST/SEMATECH, e-Handbook of Statistical
+/// Methods, section 6.3.2.3. Assumes independent values.
 /// </remarks>
 public sealed record CumulativeSumChart
 {

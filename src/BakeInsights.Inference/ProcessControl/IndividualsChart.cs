@@ -17,7 +17,7 @@ public sealed record IndividualsChart
         Limits = Interval.Around(Centre, ControlConstants.Width * StandardDeviation);
         RangeLimit = ControlConstants.RangeLimit * MeanRange;
         OutOfLimits = [.. Enumerable.Range(0, values.Count).Where(i => !Limits.Contains(values[i]))];
-        RangesOutOfLimit = [.. Enumerable.Range(0, ranges.Length).Where(i => ranges[i] > RangeLimit).Select(i => i + 1)];
+        RangesOutOfLimit = [.. Enumerable.Range(1, ranges.Length).Where(i => ranges[i - 1] > RangeLimit)];
     }
 
     /// <summary>The values in order of time.</summary>

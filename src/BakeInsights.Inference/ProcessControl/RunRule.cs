@@ -2,8 +2,8 @@ namespace BakeInsights.Inference;
 
 /// <summary>A run of values that seldom comes by chance.</summary>
 /// <remarks>
-/// Western Electric (1956), Statistical Quality Control Handbook, pp. 25-28; Nelson (1984), The Shewhart control chart -
-/// tests for special causes, Journal of Quality Technology 16, 237-239.
+/// Western Electric (1956), Statistical Quality Control Handbook, pp. 25-28; Nelson (1984), The Shewhart control chart
+/// - tests for special causes, Journal of Quality Technology 16, 237-239.
 /// </remarks>
 public enum RunRule
 {

@@ -60,7 +60,8 @@ public sealed record RunSignal(RunRule Rule, int First, int Last)
     };
 
     private static bool Beyond(ReadOnlySpan<double> z, double limit, int needed) =>
-        (z[^1] > limit && Count(z, v => v > limit) >= needed) || (z[^1] < -limit && Count(z, v => v < -limit) >= needed);
+        (z[^1] > limit && Count(z, v => v > limit) >= needed)
+        || (z[^1] < -limit && Count(z, v => v < -limit) >= needed);
 
     /// <summary>Whether each step has the direction of the one before, or, with a sign of -1, the other.</summary>
     private static bool Turns(ReadOnlySpan<double> z, int sign)

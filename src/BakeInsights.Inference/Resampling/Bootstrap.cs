@@ -43,13 +43,18 @@ public static class Bootstrap
             }
         });
         double?[] jackknife = [.. Enumerable.Range(0, units.Count).Select(u => statistic(units.Without(u)))];
-        return BootstrapDistribution.Of(name, statistic([.. Enumerable.Range(0, rowCount)]), replicates, jackknife);
+        return BootstrapDistribution.Of(
+            name,
+            statistic([.. Enumerable.Range(0, rowCount)]),
+            replicates,
+            jackknife,
+            BootstrapDistribution.FewUnits);
     }
 
     /// <summary>Least squares on rows drawn again: every resample's coefficients.</summary>
     /// <remarks>
-    /// The columns are made orthonormal once, so that each refit solves well-conditioned equations of the columns' size,
-    /// whatever the columns' units and however nearly they depend on each other.
+    /// The columns are made orthonormal once, so that each refit solves well-conditioned equations of the columns'
+    /// size, whatever the columns' units and however nearly they depend on each other.
     /// </remarks>
     /// <param name="design">The columns.</param>
     /// <param name="response">The response by row.</param>
@@ -79,8 +84,8 @@ public static class Bootstrap
     /// <summary>Least squares on the same columns with errors drawn again from the residuals.</summary>
     /// <remarks>
     /// For planned columns, as in an experiment, where rows drawn again would leave columns that depend on each other.
-    /// Assumes, beyond independence, that all rows scatter alike. Davison and Hinkley (1997), Bootstrap Methods and their
-    /// Application, section 6.2.3.
+    /// Assumes, beyond independence, that all rows scatter alike. Davison and Hinkley (1997), Bootstrap Methods and
+    /// their Application, section 6.2.3.
     /// </remarks>
     /// <param name="design">The columns.</param>
     /// <param name="response">The response by row.</param>

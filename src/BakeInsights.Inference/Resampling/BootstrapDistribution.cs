@@ -10,16 +10,22 @@ namespace BakeInsights.Inference;
 public sealed class BootstrapDistribution
 {
     /// <summary>
-    /// Units below which intervals are said to be too narrow, from the simulation in docs/inference.md.
+    /// Rows or clusters drawn singly, below which 95 % intervals hold the truth in less than 93.5 % of the simulation
+    /// in docs/inference.md.
     /// </summary>
-    private const int FewUnits = 40;
+    internal const int FewUnits = 80;
+
+    /// <summary>The same for errors drawn again on the same columns.</summary>
+    internal const int FewErrors = 26;
 
     private readonly double[] _ordered;
     private readonly double?[] _jackknife;
+    private readonly int _few;
 
-    private BootstrapDistribution(string name, double estimate, double[] values, int failed, double?[] jackknife)
+    private BootstrapDistribution(
+        string name, double estimate, double[] values, int failed, double?[] jackknife, int few)
     {
-        (Name, Estimate, FailedCount, _jackknife) = (name, estimate, failed, jackknife);
+        (Name, Estimate, FailedCount, _jackknife, _few) = (name, estimate, failed, jackknife, few);
         Values = Array.AsReadOnly(values);
         _ordered = [.. values.Order()];
         Caveats = Array.AsReadOnly(FindCaveats().ToArray());
@@ -111,8 +117,9 @@ public sealed class BootstrapDistribution
     /// <param name="estimate">The estimate; null if the data give none.</param>
     /// <param name="replicates">The estimates from resamples; null where one gave none.</param>
     /// <param name="jackknife">The estimates without each unit.</param>
+    /// <param name="few">How many units are needed for intervals that are wide enough.</param>
     internal static Attempt<BootstrapDistribution> Of(
-        string name, double? estimate, double?[] replicates, double?[] jackknife)
+        string name, double? estimate, double?[] replicates, double?[] jackknife, int few)
     {
         // Common practice, no source: with half of the resamples gone the rest don't stand for all.
         const double MostFailed = 0.5;
@@ -133,7 +140,7 @@ public sealed class BootstrapDistribution
                 [name],
                 $"Every resample gives the same {name}, so its uncertainty can't be told from these data.",
                 "Add rows that differ.")
-            : new BootstrapDistribution(name, value, values, failed, jackknife);
+            : new BootstrapDistribution(name, value, values, failed, jackknife, few);
     }
 
     private static void Refuse(double level)
@@ -187,9 +194,9 @@ public sealed class BootstrapDistribution
 
     private IEnumerable<string> FindCaveats()
     {
-        if (_jackknife.Length < FewUnits)
+        if (_jackknife.Length < _few)
         {
-            yield return $"There are {_jackknife.Length} rows or clusters to draw from; with fewer than {FewUnits} "
+            yield return $"There are {_jackknife.Length} rows or clusters to draw from; with fewer than {_few} "
                 + "intervals from resampling are too narrow.";
         }
 

@@ -8,10 +8,12 @@ public sealed class BootstrapRefits
     private readonly double[] _jackknife;
     private readonly bool[] _jackknifeMade;
     private readonly int _size;
+    private readonly int _few;
 
     internal BootstrapRefits(LeastSquaresFit fit, RefitTable table, Resamples resamples, bool errorsOnly)
     {
         Fit = fit;
+        _few = errorsOnly ? BootstrapDistribution.FewErrors : BootstrapDistribution.FewUnits;
         _size = table.Size;
         _coefficients = new double[resamples.Count * _size];
         _made = new bool[resamples.Count];
@@ -78,7 +80,8 @@ public sealed class BootstrapRefits
             name,
             function([.. Fit.Terms.Select(term => term.Estimate)]),
             All(_coefficients, _made),
-            All(_jackknife, _jackknifeMade));
+            All(_jackknife, _jackknifeMade),
+            _few);
     }
 
     private double[]? At(double[] coefficients, bool[] made, int row) =>

@@ -12,7 +12,9 @@ namespace BakeInsights.Inference;
 /// <param name="IsExact">Whether these were all there are.</param>
 public sealed record PermutationTest(double Statistic, double PValue, int OrderCount, bool IsExact)
 {
-    /// <summary>Statistics that differ by less than this, relatively, are one: summing in another order rounds so.</summary>
+    /// <summary>
+    /// Statistics that differ by less than this, relatively, are one: summing in another order rounds so.
+    /// </summary>
     private const double RoundingAllowance = 1e-10;
 
     /// <summary>Tests any statistic for which large values speak against chance.</summary>

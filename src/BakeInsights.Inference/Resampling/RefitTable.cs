@@ -10,8 +10,8 @@ namespace BakeInsights.Inference;
 internal sealed class RefitTable
 {
     /// <summary>
-    /// A pivot of this share of its column's sum of squares is taken for 0: the resample's columns depend on each other.
-    /// Ten digits are then gone of sixteen. Common practice, no source.
+    /// A pivot of this share of its column's sum of squares is taken for 0: the resample's columns depend on each
+    /// other. Ten digits are then gone of sixteen. Common practice, no source.
     /// </summary>
     private const double Negligible = 1e-10;
 
@@ -115,7 +115,8 @@ internal sealed class RefitTable
                 for (var k = 0; k <= j; k += 4)
                 {
                     var target = sums.Slice((j * _stride) + k, 4);
-                    (Vector256.Create<double>(target) + (factor * Vector256.Create<double>(values[k..]))).CopyTo(target);
+                    var product = factor * Vector256.Create<double>(values[k..]);
+                    (Vector256.Create<double>(target) + product).CopyTo(target);
                 }
             }
         }
@@ -172,9 +173,9 @@ internal sealed class RefitTable
     }
 
     /// <summary>
-    /// The residuals, each brought to the errors' spread by the root of 1 less its leverage, about their mean: Davison and
-    /// Hinkley (1997), Bootstrap Methods and their Application, section 6.2.3. A row that the fit must pass through has
-    /// none.
+    /// The residuals, each brought to the errors' spread by the root of 1 less its leverage, about their mean: Davison
+    /// and Hinkley (1997), Bootstrap Methods and their Application, section 6.2.3. A row that the fit must pass through
+    /// has none.
     /// </summary>
     private double[] Errors(int rowCount)
     {

@@ -22,7 +22,9 @@ internal sealed class DataRegion
     /// <summary>The least and the largest value of a factor.</summary>
     public Interval Range(int factor) => new(_factors[factor].Values.Min(), _factors[factor].Values.Max());
 
-    /// <summary>Whether a place is no farther from the middle than the farthest row, as the ellipsoid measures.</summary>
+    /// <summary>
+    /// Whether a place is no farther from the middle than the farthest row, as the ellipsoid measures.
+    /// </summary>
     public bool Holds(IReadOnlyList<double> place) => Distance(place) <= _farthest * (1 + 1e-9);
 
     private double Distance(IReadOnlyList<double> place)

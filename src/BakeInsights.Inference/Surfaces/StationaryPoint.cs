@@ -3,7 +3,9 @@ using MathNet.Numerics.LinearAlgebra;
 namespace BakeInsights.Inference;
 
 /// <summary>Where a fitted second-order surface in several factors is level, and what it has there.</summary>
-/// <remarks>Box and Draper (2007), Response Surfaces, Mixtures, and Ridge Analyses, 2nd ed., chapters 10 and 11.</remarks>
+/// <remarks>
+/// Box and Draper (2007), Response Surfaces, Mixtures, and Ridge Analyses, 2nd ed., chapters 10 and 11.
+/// </remarks>
 public sealed class StationaryPoint
 {
     private readonly LeastSquaresFit _fit;
@@ -57,7 +59,9 @@ public sealed class StationaryPoint
     public bool IsOutsideData { get; }
 
     /// <summary>Finds the stationary point.</summary>
-    /// <param name="fit">A fit that holds the columns of <see cref="SurfaceColumns"/>; others are taken as held.</param>
+    /// <param name="fit">
+    /// A fit that holds the columns of <see cref="SurfaceColumns"/>; others are taken as held.
+    /// </param>
     /// <param name="factors">The factors' names, in the order in which the columns were made.</param>
     /// <param name="level">The confidence level of <see cref="ShownKind"/>, between 0 and 1.</param>
     /// <returns>The point, or the problem that the surface has no bend in some direction.</returns>
@@ -94,12 +98,14 @@ public sealed class StationaryPoint
     /// coverage is exact for normal errors, and the region can be unbounded.
     /// </summary>
     /// <remarks>
-    /// Box and Hunter (1954), A confidence region for the solution of a set of simultaneous equations with an application
-    /// to experimental design, Biometrika 41, 190-199.
+    /// Box and Hunter (1954), A confidence region for the solution of a set of simultaneous equations with an
+    /// application to experimental design, Biometrika 41, 190-199.
     /// </remarks>
     /// <param name="place">One number a factor.</param>
     /// <param name="level">The confidence level, between 0 and 1.</param>
-    /// <exception cref="ArgumentException">There is another number of factors, or the level is out of range.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is another number of factors, or the level is out of range.
+    /// </exception>
     public bool RegionHolds(IReadOnlyList<double> place, double level)
     {
         ArgumentNullException.ThrowIfNull(place);

@@ -4,8 +4,8 @@ using Xunit;
 namespace BakeInsights.Inference.Tests;
 
 /// <summary>
-/// Four judges, things and errors of spread 1, judges of spread 0.5: the agreement of one judge is 1 / 2.25, of the mean
-/// four times this over 1 + three times this. Two raters put normal things into four categories.
+/// Four judges, things and errors of spread 1, judges of spread 0.5: the agreement of one judge is 1 / 2.25, of the
+/// mean four times this over 1 + three times this. Two raters put normal things into four categories.
 /// </summary>
 public class AgreementCoverageTests
 {

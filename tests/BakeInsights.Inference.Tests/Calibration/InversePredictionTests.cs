@@ -48,7 +48,8 @@ public class InversePredictionTests
             "The slope can't be told from zero, so at 95 % the readings fit every value of x.", middle.Caveats[0]);
         Assert.Equal(RatioSetKind.TwoRays, far.Set.Kind);
         Assert.Equal(
-            "The slope can't be told from zero, so at 95 % the readings bound x to one side at most: the set has no end.",
+            "The slope can't be told from zero, so at 95 % the readings bound x to one side at most: the set has no "
+                + "end.",
             far.Caveats[0]);
     }
 
@@ -79,10 +80,11 @@ public class InversePredictionTests
         double[] y = [1, 2, 4, 3, 6];
         var x = new DesignColumn("x", [1, 2, 3, 4, 5]);
         var through = LeastSquares.Fit(new Design(x), y).Value;
-        var bent = LeastSquares.Fit(new Design(DesignColumn.Constant(5), x, new DesignColumn("z", [1, 0, 1, 0, 0])), y).Value;
+        var z = new DesignColumn("z", [1, 0, 1, 0, 0]);
+        var bent = LeastSquares.Fit(new Design(DesignColumn.Constant(5), x, z), y).Value;
 
-        Throws("A calibration line has a constant and x for columns", () => InversePrediction.Of(through, "x", [2], 0.9));
-        Throws("A calibration line has a constant and x for columns", () => InversePrediction.Of(bent, "x", [2], 0.9));
+        Throws("A calibration line has a constant and x", () => InversePrediction.Of(through, "x", [2], 0.9));
+        Throws("A calibration line has a constant and x", () => InversePrediction.Of(bent, "x", [2], 0.9));
         Throws("There is no reading.", () => InversePrediction.Of(Line(y), "x", [], 0.9));
         Throws("A level lies between 0 and 1", () => InversePrediction.Of(Line(y), "x", [2], 90));
     }

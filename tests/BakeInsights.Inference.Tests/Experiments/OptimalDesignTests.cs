@@ -88,7 +88,8 @@ public class OptimalDesignTests
     {
         var given = Candidates(Grid([-1, 0, 1], 2), squares: true);
         var unit = Math.Pow(10, exponent);
-        var scaled = new Design(given.Columns.Select(c => new DesignColumn(c.Name, [.. c.Values.Select(v => v * unit)])));
+        var scaled = new Design(given.Columns.Select(c =>
+            new DesignColumn(c.Name, [.. c.Values.Select(v => v * unit)])));
         var (one, other) = (OptimalDesign.Find(given, 8, DesignCriterion.Determinant, 2).Value,
             OptimalDesign.Find(scaled, 8, DesignCriterion.Determinant, 2).Value);
         Close.Absolute(one.LogDeterminant, other.LogDeterminant - (12 * Math.Log(unit)), 1e-6);
@@ -105,11 +106,12 @@ public class OptimalDesignTests
         IsProblem(
             OptimalDesign.Find(Candidates([[-1], [1]], squares: true), 4, DesignCriterion.Determinant, 1),
             FitProblemKind.DependentColumn,
-            "Column x1 squared is zero or a combination of the columns before it in all candidates, so no choice of runs "
-                + "can tell its effect apart.",
+            "Column x1 squared is zero or a combination of the columns before it in all candidates, so no choice of "
+                + "runs can tell its effect apart.",
             "Leave x1 squared out, or add candidates in which it varies by itself.");
         IsProblem(
-            OptimalDesign.Find(Candidates([[-1], [double.NaN], [1]], squares: false), 4, DesignCriterion.Determinant, 1),
+            OptimalDesign.Find(
+                Candidates([[-1], [double.NaN], [1]], squares: false), 4, DesignCriterion.Determinant, 1),
             FitProblemKind.MissingValue,
             "Column x1 holds something that is not a finite number.",
             "Give the missing numbers or leave these rows out.");
@@ -130,9 +132,8 @@ public class OptimalDesignTests
 
     private static double AverageVariance(Design candidates, int[] rows)
     {
-        var chosen = new Design(candidates.Columns.Select(c => new DesignColumn(c.Name, [.. rows.Select(i => c.Values[i])])));
         var x = MathNet.Numerics.LinearAlgebra.Matrix<double>.Build.Dense(
-            rows.Length, chosen.Columns.Count, (i, j) => chosen.Columns[j].Values[i]);
+            rows.Length, candidates.Columns.Count, (i, j) => candidates.Columns[j].Values[rows[i]]);
         var information = x.TransposeThisAndMultiply(x);
         if (information.Determinant() < 1e-9)
         {

@@ -12,17 +12,18 @@ public class PowerTests
     public void Power_and_rows_of_t_tests_are_the_expected_ones()
     {
         static double Value(string quantity) => MethodsExpected.Of("power", quantity);
-        static PowerOfT Two(double spread, double significance = 0.05) => new(TTestLayout.TwoGroups, spread, significance, true);
+        static PowerOfT Two(double spread, double significance = 0.05) =>
+            new(TTestLayout.TwoGroups, spread, significance, true);
+        var oneSided = new PowerOfT(TTestLayout.TwoGroups, 1, 0.05, false);
+        var one = new PowerOfT(TTestLayout.OneGroup, 12, 0.05, true);
 
         Close.Relative(Value("two groups"), Two(1).Power(20, 1), Tolerance);
         Close.Relative(Value("two groups n"), Two(1).RowsNeeded(0.9, 1).Value, Tolerance);
-        Close.Relative(
-            Value("one-sided n"), new PowerOfT(TTestLayout.TwoGroups, 1, 0.05, false).RowsNeeded(0.9, 1).Value, Tolerance);
+        Close.Relative(Value("one-sided n"), oneSided.RowsNeeded(0.9, 1).Value, Tolerance);
         Close.Relative(Value("unequal spread"), Two(8).Power(12, 6), Tolerance);
         Close.Relative(Value("paired"), new PowerOfT(TTestLayout.OneGroup, 8, 0.05, true).Power(12, 6), Tolerance);
         Close.Relative(Value("one percent"), Two(40, 0.01).Power(10, 25), Tolerance);
-        Close.Relative(
-            Value("one sample n"), new PowerOfT(TTestLayout.OneGroup, 12, 0.05, true).RowsNeeded(0.8, 5).Value, Tolerance);
+        Close.Relative(Value("one sample n"), one.RowsNeeded(0.8, 5).Value, Tolerance);
         Close.Relative(Value("difference"), Two(30).DifferenceFound(15, 0.8), Tolerance);
         Close.Relative(Value("both sides"), (Two(1) with { CountsWrongSide = true }).Power(5, 0.5), Tolerance);
     }
@@ -31,7 +32,8 @@ public class PowerTests
     public void Power_and_rows_of_F_tests_are_the_expected_ones()
     {
         Close.Relative(MethodsExpected.Of("power", "groups"), PowerOfF.OfGroups(4, 5, 1, 3, 0.05), Tolerance);
-        Close.Relative(MethodsExpected.Of("power", "groups n"), PowerOfF.RowsNeeded(4, 0.8, 1, 3, 0.05).Value, Tolerance);
+        Close.Relative(
+            MethodsExpected.Of("power", "groups n"), PowerOfF.RowsNeeded(4, 0.8, 1, 3, 0.05).Value, Tolerance);
     }
 
     [Fact]

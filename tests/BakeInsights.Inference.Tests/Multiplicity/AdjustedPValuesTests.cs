@@ -34,7 +34,8 @@ public class AdjustedPValuesTests
 
     [Fact]
     public void Rate_control_is_never_stricter_than_family_control() => PValues.Sample(p =>
-        AdjustedPValues.BenjaminiHochberg(p).Zip(AdjustedPValues.Holm(p)).All(pair => pair.First <= pair.Second + 1e-12));
+        AdjustedPValues.BenjaminiHochberg(p).Zip(AdjustedPValues.Holm(p))
+            .All(pair => pair.First <= pair.Second + 1e-12));
 
     [Fact]
     public void One_p_value_stays_and_none_stays_none()

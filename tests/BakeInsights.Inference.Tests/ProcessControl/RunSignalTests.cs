@@ -21,7 +21,9 @@ public class RunSignalTests
         new[] { 0.1, -0.2, 0.9, -0.9, 0, 0.1, 0.2, 0.3, -0.4, 0.5, -0.6, 0.7, 0.2, 0.1, 0 }, 0, 14)]
     [InlineData(RunRule.EightBeyondOne, new[] { 1.1, -1.2, 1.3, 1.4, -1.5, 1.1, -1.2, 1.3 }, 0, 7)]
     public void Run_is_found_where_it_is_complete(RunRule rule, double[] z, int first, int last) =>
-        Assert.Equal(new RunSignal(rule, first, last), Assert.Single(RunSignal.Find([.. z.Select(v => 10 + (2 * v))], 10, 2, [rule])));
+        Assert.Equal(
+            new RunSignal(rule, first, last),
+            Assert.Single(RunSignal.Find([.. z.Select(v => 10 + (2 * v))], 10, 2, [rule])));
 
     [Theory]
     [InlineData(RunRule.OneBeyondThree, new[] { 3.0, -2.9 })]

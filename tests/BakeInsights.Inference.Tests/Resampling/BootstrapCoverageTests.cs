@@ -23,8 +23,8 @@ public class BootstrapCoverageTests
     {
         string[] lines =
         [
-            "| rows or clusters | slope, percentile | slope, corrected | skewed mean, percentile | skewed mean, corrected "
-                + "| slope by cluster, percentile | slope by cluster, corrected |",
+            "| rows or clusters | slope, percentile | slope, corrected | skewed mean, percentile | skewed mean, "
+                + "corrected | slope by cluster, percentile | slope by cluster, corrected |",
             "|---|---|---|---|---|---|---|",
             .. from n in new[] { 8, 12, 20, 40, 80, 160 }
                let held = Run(n, LongRun.DataSets(20))
@@ -61,8 +61,12 @@ public class BootstrapCoverageTests
         string[] clusters = [.. Enumerable.Range(0, n * Size).Select(i => $"c{i / Size}")];
         var grouped = Bootstrap.LeastSquares(
             new Design(DesignColumn.Constant(n * Size), new DesignColumn("x", inner)),
-            [.. inner.Zip(Draw(n * Size)).Select((pair, i) => pair.First + pair.Second + (level[i / Size] * pair.First))],
-            resamples, clusters).Value.Of("x").Value;
+            [
+                .. inner.Zip(Draw(n * Size))
+                    .Select((pair, i) => pair.First + pair.Second + (level[i / Size] * pair.First)),
+            ],
+            resamples,
+            clusters).Value.Of("x").Value;
         return new Held(
             Holds(line.Percentile(0.95)), Holds(line.BiasCorrected(0.95)),
             Holds(mean.Percentile(0.95)), Holds(mean.BiasCorrected(0.95)),

@@ -95,7 +95,8 @@ public class BootstrapTests
 
         Assert.Equal(
             [
-                "There are 5 rows or clusters to draw from; with fewer than 40 intervals from resampling are too narrow.",
+                "There are 5 rows or clusters to draw from; with fewer than 80 intervals from resampling are too "
+                    + "narrow.",
                 $"{distribution.FailedCount} of 400 resamples gave no estimate and are left out.",
             ],
             distribution.Caveats);
@@ -120,7 +121,8 @@ public class BootstrapTests
     public void Estimate_at_the_edge_of_its_resamples_has_no_corrected_interval()
     {
         double[] y = [1, 2, 3, 4, 5, 6, 7, 8];
-        var distribution = Bootstrap.Of("odd", 8, rows => rows.Distinct().Count() == 8 ? -1 : rows.Max(i => y[i]), Some);
+        var distribution = Bootstrap.Of(
+            "odd", 8, rows => rows.Distinct().Count() == 8 ? -1 : rows.Max(i => y[i]), Some);
 
         IsProblem(
             distribution.Value.BiasCorrected(0.9), FitProblemKind.OutOfRange,
@@ -151,7 +153,8 @@ public class BootstrapTests
             "The data, or more than half of the resamples of them, give no mean.",
             "Add rows.");
         Assert.False(Bootstrap.LeastSquares(Line(5).Design, [1, 2, double.NaN, 4, 5], Some).Succeeded);
-        Assert.False(Bootstrap.LeastSquares(Line(5).Design, [1, 2, 3, 4, 5], Some, ["a", "a", "a", "a", "a"]).Succeeded);
+        Assert.False(
+            Bootstrap.LeastSquares(Line(5).Design, [1, 2, 3, 4, 5], Some, ["a", "a", "a", "a", "a"]).Succeeded);
     }
 
     [Fact]

@@ -56,7 +56,8 @@ public class StationaryPointTests
     public void Place_in_an_empty_corner_is_outside_though_within_each_range()
     {
         // Both factors rise together; the top of the surface is where one is high and the other low.
-        double[] a = [-2, -1, -1, 0, 0, 0, 1, 1, 2, -1.5, 0.5, 1.5], b = [-2, -1, -0.6, 0.3, 0, -0.3, 1, 0.7, 2, -1.2, 0.9, 1.1];
+        double[] a = [-2, -1, -1, 0, 0, 0, 1, 1, 2, -1.5, 0.5, 1.5];
+        double[] b = [-2, -1, -0.6, 0.3, 0, -0.3, 1, 0.7, 2, -1.2, 0.9, 1.1];
         var y = a.Zip(b, (u, v) => 5 - ((u - 1.5) * (u - 1.5)) - ((v + 1.5) * (v + 1.5))).ToArray();
         var fit = LeastSquares.Fit(Surface([new("a", a), new("b", b)]), y).Value;
 
@@ -72,7 +73,8 @@ public class StationaryPointTests
         Gen.Select(Gen.Double[-3, 3].Array[2], Gen.Double[0.2, 3].Array[2], Gen.Double[-1.5, 1.5], Gen.Bool)
             .Sample((place, bends, turn, up) =>
             {
-                var grid = (from i in Enumerable.Range(-2, 5) from j in Enumerable.Range(-2, 5) select (i, j)).ToArray();
+                var steps = Enumerable.Range(-2, 5);
+                var grid = (from i in steps from j in steps select (i, j)).ToArray();
                 var (cos, sin) = (Math.Cos(turn), Math.Sin(turn));
                 var y = grid.Select(p =>
                 {
@@ -80,9 +82,8 @@ public class StationaryPointTests
                     var (s, t) = ((cos * u) + (sin * v), (cos * v) - (sin * u));
                     return (up ? 1 : -1) * ((bends[0] * s * s) + (bends[1] * t * t));
                 }).ToArray();
-                var fit = LeastSquares.Fit(
-                    Surface([new("a", [.. grid.Select(p => (double)p.i)]), new("b", [.. grid.Select(p => (double)p.j)])]),
-                    y).Value;
+                double[] a = [.. grid.Select(p => (double)p.i)], b = [.. grid.Select(p => (double)p.j)];
+                var fit = LeastSquares.Fit(Surface([new("a", a), new("b", b)]), y).Value;
                 var point = StationaryPoint.Of(fit, ["a", "b"], 0.95).Value;
                 Close.Absolute(place[0], point.Location[0], 1e-7);
                 Close.Absolute(place[1], point.Location[1], 1e-7);

@@ -4,8 +4,8 @@ using Xunit;
 namespace BakeInsights.Inference.Tests;
 
 /// <summary>
-/// A central composite plan in two factors, once or more, over a top at (0.4, -0.2) whose bends are 2 and 1 with errors of
-/// spread 0.5.
+/// A central composite plan in two factors, once or more, over a top at (0.4, -0.2) whose bends are 2 and 1 with errors
+/// of spread 0.5.
 /// </summary>
 public class SurfaceCoverageTests
 {

@@ -1,6 +1,8 @@
 namespace BakeInsights.Inference;
 
-/// <summary>A column about its mean in units of its spread, so that a group's level is that in the data's middle.</summary>
+/// <summary>
+/// A column about its mean in units of its spread, so that a group's level is that in the data's middle.
+/// </summary>
 /// <param name="Values">The values.</param>
 /// <param name="Mean">The mean of the column.</param>
 /// <param name="Spread">The unit.</param>

@@ -18,6 +18,15 @@ internal static class FactorSearch
     /// </summary>
     private const double NegligibleFall = 1e-9;
 
+    /// <summary>A fall of the deviance from which on the edge is looked at. Common practice, no source.</summary>
+    private const double NearEnough = 1e-3;
+
+    /// <summary>
+    /// The least bend, beside 1, that a step trusts: the root of double precision's spacing. Below it a gradient of
+    /// rounding would make a long step, as in the direction that turns B into C where A is 0. Common practice, no source.
+    /// </summary>
+    private const double LeastBend = 1.5e-8;
+
     /// <summary>What an edge may cost in deviance and still be taken for the minimum: its rounding.</summary>
     private const double EdgeAllowance = 1e-9;
 
@@ -54,6 +63,12 @@ internal static class FactorSearch
             var (gradient, bend) = deviance.Slope(at, factor);
             var step = Step(gradient, bend);
             var fall = -gradient.Zip(step, (g, s) => g * s).Sum();
+            if (fall < NearEnough && ToEdge(deviance, factor, value) is { } edge)
+            {
+                (factor, at, value) = edge;
+                continue;
+            }
+
             if (fall < NegligibleFall)
             {
                 var last = factor.Moved(step, 1);
@@ -83,6 +98,26 @@ internal static class FactorSearch
         return null;
     }
 
+    /// <summary>
+    /// The nearest factor of one direction, if the deviance is no higher there. Near it, where A is next to 0, turning B
+    /// into C changes next to nothing, and steps would follow the circle for long.
+    /// </summary>
+    private static (RelativeFactor Factor, DevianceDerivatives At, double Value)? ToEdge(
+        MixedDeviance deviance, RelativeFactor factor, double value)
+    {
+        if (factor.C == 0)
+        {
+            return null;
+        }
+
+        var edge = factor.Edges(deviance.Size)[1];
+        var at = deviance.At(edge);
+        var atEdge = deviance.Value(at);
+
+        // Off the edge the deviance must rise, or the lowest point is not on it.
+        return atEdge <= value && deviance.Slope(at, edge).Bend[2, 2] >= 0 ? (edge, at, atEdge) : null;
+    }
+
     private static (RelativeFactor Factor, DevianceDerivatives At, double Value) Start(MixedDeviance deviance)
     {
         var starts = deviance.Size == 1
@@ -107,7 +142,7 @@ internal static class FactorSearch
             Vector<double>.Build.Dense(gradient).PointwiseMultiply(units));
         return axes.EigenVectors
             .Multiply(Vector<double>.Build.Dense(
-                size, i => -along[i] / Math.Max(Math.Abs(lengths[i]), LeastSquares.Epsilon)))
+                size, i => -along[i] / Math.Max(Math.Abs(lengths[i]), LeastBend)))
             .PointwiseMultiply(units)
             .ToArray();
     }

@@ -1,13 +1,19 @@
 namespace BakeInsights.Inference;
 
-/// <summary>Predicts the groups' intercepts and slopes, with the variance of the prediction and its derivatives.</summary>
+/// <summary>
+/// Predicts the groups' intercepts and slopes, with the variance of the prediction and its derivatives.
+/// </summary>
 /// <remarks>
 /// With P the relative covariance, N = R'B R and T = R'B Q'X of the group and C = (X'V^-1 X)^-1, the prediction is
 /// P R'B (Q'y - Q'X b), its variance over the residual variance is P - P N P given the coefficients, and
 /// P - P N P + (P T) C (P T)' with these estimated: Henderson (1975), Biometrics 31, 423-447.
 /// </remarks>
 internal sealed class GroupPrediction(
-    GroupReduction reduction, RelativeFactor factor, DevianceDerivatives at, double variance, SatterthwaiteDegrees degrees)
+    GroupReduction reduction,
+    RelativeFactor factor,
+    DevianceDerivatives at,
+    double variance,
+    SatterthwaiteDegrees degrees)
 {
     private readonly int _size = reduction.HasSlope ? 2 : 1;
     private readonly int _columns = reduction.Width - 1;

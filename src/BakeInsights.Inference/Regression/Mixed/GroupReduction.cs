@@ -8,8 +8,8 @@ namespace BakeInsights.Inference;
 /// <remarks>
 /// With Z = Q R for the group's constant and slope columns, V = I + Z P Z' leaves what is orthogonal to Q as it is, and
 /// acts on Q'X and Q'y as I + R P R'. Sums are of squares only, so a spread between groups however large costs no
-/// digits. The idea of reducing groups by QR is that of Pinheiro and Bates (2000), Mixed-Effects Models in S and S-PLUS,
-/// section 2.2.
+/// digits. The idea of reducing groups by QR is that of Pinheiro and Bates (2000), Mixed-Effects Models in S and
+/// S-PLUS, section 2.2.
 /// </remarks>
 internal sealed class GroupReduction
 {

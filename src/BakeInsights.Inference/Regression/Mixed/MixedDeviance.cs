@@ -1,6 +1,8 @@
 namespace BakeInsights.Inference;
 
-/// <summary>The deviance of a mixed model (minus twice its log-likelihood) as a function of the relative covariance.</summary>
+/// <summary>
+/// The deviance of a mixed model (minus twice its log-likelihood) as a function of the relative covariance.
+/// </summary>
 /// <remarks>
 /// The residual variance and the coefficients are profiled out: Bates et al. (2015), Journal of Statistical Software
 /// 67(1), section 3.4. The derivatives are exact, by d(V^-1) = -V^-1 dV V^-1 and d log |V| = tr(V^-1 dV).
@@ -23,7 +25,9 @@ internal sealed class MixedDeviance
     /// <summary>The number of free elements: 1, or 3 with slopes.</summary>
     public int Size => _reduction.HasSlope ? 3 : 1;
 
-    /// <summary>The divisor of the residual sum of squares: rows, less columns under the restricted criterion.</summary>
+    /// <summary>
+    /// The divisor of the residual sum of squares: rows, less columns under the restricted criterion.
+    /// </summary>
     public int Divisor => _restricted ? _rows - (_reduction.Width - 1) : _rows;
 
     /// <summary>The profiled deviance, constants included.</summary>

@@ -50,8 +50,7 @@ internal sealed record MixedParts(
     /// <summary>The fitted values by row, the groups' effects included.</summary>
     /// <param name="leastSquares">The fitted values of the start.</param>
     /// <param name="effects">The groups' effects.</param>
-    /// <param name="slope">The column of the slope; null if there is none.</param>
-    public double[] Fitted(IReadOnlyList<double> leastSquares, GroupEffect[] effects, IReadOnlyList<double>? slope)
+    public double[] Fitted(IReadOnlyList<double> leastSquares, GroupEffect[] effects)
     {
         var fitted = leastSquares.ToArray();
         for (var j = 0; j < Columns.Q.Length; j++)
@@ -66,7 +65,8 @@ internal sealed record MixedParts(
         for (var i = 0; i < fitted.Length; i++)
         {
             var effect = effects[Grouping.GroupOfRow[i]];
-            fitted[i] += effect.Intercept.Value + (slope is null ? 0 : effect.Slope!.Value * slope[i]);
+            fitted[i] += effect.Intercept.Value
+                + (Line is null ? 0 : effect.Slope!.Value * (Line.Mean + (Line.Values[i] * Line.Spread)));
         }
 
         return fitted;

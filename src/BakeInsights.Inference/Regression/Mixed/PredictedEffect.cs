@@ -2,8 +2,8 @@ namespace BakeInsights.Inference;
 
 /// <summary>A predicted departure of a group from the whole, shrunk towards 0 as far as its data are few.</summary>
 /// <remarks>
-/// Best linear unbiased prediction: Henderson (1975), Biometrics 31, 423-447. The standard error counts that the model's
-/// coefficients are estimated too; the degrees of freedom are Satterthwaite's for it.
+/// Best linear unbiased prediction: Henderson (1975), Biometrics 31, 423-447. The standard error counts that the
+/// model's coefficients are estimated too; the degrees of freedom are Satterthwaite's for it.
 /// </remarks>
 /// <param name="Value">The prediction, 0 where the variance is estimated as 0.</param>
 /// <param name="ConditionalDeviation">The standard deviation if coefficients and variances were known.</param>

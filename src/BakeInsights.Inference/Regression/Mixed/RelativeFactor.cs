@@ -5,9 +5,9 @@ namespace BakeInsights.Inference;
 /// variance is L L' with L = ((A, 0), (B, C)). Without slopes B and C are 0.
 /// </summary>
 /// <remarks>
-/// The deviance is smooth in A, B and C and the same for either sign of A with B, and of C, so the edge of zero variance
-/// needs no constraint. Bates, Maechler, Bolker and Walker (2015), Fitting linear mixed-effects models using lme4,
-/// Journal of Statistical Software 67(1), section 3.
+/// The deviance is smooth in A, B and C and the same for either sign of A with B, and of C, so the edge of zero
+/// variance needs no constraint. Bates, Maechler, Bolker and Walker (2015), Fitting linear mixed-effects models using
+/// lme4, Journal of Statistical Software 67(1), section 3.
 /// </remarks>
 internal readonly record struct RelativeFactor(double A, double B, double C)
 {

@@ -84,6 +84,12 @@ public class MixedProblemTests
     }
 
     [Fact]
+    public void Column_across_few_groups_beside_slopes_is_told() => Assert.Equal(
+        "There are 14 groups; beside slopes by group and with fewer than 40, intervals of columns that are the same "
+            + "throughout each group, such as altitude, are too narrow.",
+        Assert.Single(MixedCases.Fit("unequal slope", MixedCriterion.Restricted).Caveats));
+
+    [Fact]
     public void Labels_that_do_not_fit_are_a_programming_error()
     {
         Throws("There are 2 labels of day and 9 rows.", () => MixedModel.Fit(Columns(), Y, "day", ["a", "b"]));

@@ -41,7 +41,9 @@ public class MixedPropertyTests
     public void Order_of_the_rows_and_names_of_the_groups_do_not_matter() => Any.Sample((x, y, labels) =>
     {
         var other = Fit(
-            new DesignColumn("x", [.. x.Values.Reverse()]), [.. y.Reverse()], [.. labels.Reverse().Select(l => "z" + l)],
+            new DesignColumn("x", [.. x.Values.Reverse()]),
+            [.. y.Reverse()],
+            [.. labels.Reverse().Select(l => "z" + l)],
             "x");
         return Same(Fit(x, y, labels, "x"), other, 1, 1);
     }, iter: 300);
@@ -53,7 +55,10 @@ public class MixedPropertyTests
             var (x, y, labels) = data;
             var (xUnit, yUnit) = (Math.Pow(10, first), Math.Pow(10, second));
             var other = Fit(
-                new DesignColumn("x", [.. x.Values.Select(v => v * xUnit)]), [.. y.Select(v => v * yUnit)], labels, "x");
+                new DesignColumn("x", [.. x.Values.Select(v => v * xUnit)]),
+                [.. y.Select(v => v * yUnit)],
+                labels,
+                "x");
             return Same(Fit(x, y, labels, "x"), other, xUnit, yUnit);
         }, iter: 300);
 
@@ -72,7 +77,8 @@ public class MixedPropertyTests
 
     [Fact]
     public void Slope_by_group_never_lowers_the_likelihood() => Any.Sample((x, y, labels) =>
-        Fit(x, y, labels, "x").Summary.LogLikelihood >= Fit(x, y, labels, null).Summary.LogLikelihood - 1e-7, iter: 300);
+        Fit(x, y, labels, "x").Summary.LogLikelihood >= Fit(x, y, labels, null).Summary.LogLikelihood - 1e-7,
+        iter: 300);
 
     [Fact]
     public void Effects_in_equal_groups_are_departures_of_the_mean_shrunk_by_one_share() =>
@@ -91,9 +97,14 @@ public class MixedPropertyTests
     [InlineData(1e9)]
     public void Spread_between_groups_of_any_size_is_found(double spread)
     {
-        // Equal groups, so that the estimates are those of the analysis of variance: (mean square between - within) / rows.
+        // Equal groups, so that the estimates are those of the analysis of variance: (mean square between - within) /
+        // rows.
         double[] level = [0.3, -1.2, 0.8, 1.7, -0.6, -1], noise = [0.1, -0.3, 0.25, -0.05];
-        double[] y = [.. level.SelectMany((m, g) => noise.Select((e, i) => (spread * m) + (noise[(i + g) % 4] * (1 + (0.1 * g)))))];
+        double[] y =
+        [
+            .. level.SelectMany((m, g) =>
+                noise.Select((_, i) => (spread * m) + (noise[(i + g) % 4] * (1 + (0.1 * g))))),
+        ];
         string[] labels = [.. level.SelectMany((_, g) => noise.Select(_ => $"g{g}"))];
         var means = y.Chunk(4).Select(rows => rows.Average()).ToArray();
         var between = 4 * means.Sum(m => (m - means.Average()) * (m - means.Average())) / 5;
