@@ -16,9 +16,7 @@ internal static class LongRun
     /// <summary>How many data sets to simulate.</summary>
     public static int DataSets(int usually) => IsOn ? LongDataSets : usually;
 
-    /// <summary>
-    /// Counts over data sets, each with a generator of its own, so that the order of work doesn't matter.
-    /// </summary>
+    /// <summary>Counts over data sets, each with a generator of its own, so that the order of work doesn't matter.</summary>
     public static T[] Simulate<T>(int dataSets, int seed, Func<Random, T> one)
     {
         var answers = new T[dataSets];
