@@ -4,7 +4,7 @@ using Xunit;
 
 namespace BakeInsights.Inference.Tests;
 
-public class PowerTests
+public class SampleSizeTests
 {
     private const double Tolerance = 1e-9;
 
