@@ -80,6 +80,11 @@ public sealed record RatioInterval
             : new RatioInterval(estimate, RatioSetKind.TwoRays, null, null, ends);
     }
 
+    /// <summary>The set of the ratio with a fixed number added.</summary>
+    internal RatioInterval Shifted(double by) => new(
+        Estimate + by, Kind, Low + by, High + by,
+        Gap is { } gap ? new Interval(gap.Low + by, gap.High + by) : null);
+
     private static void Refuse(Term numerator, Term denominator, double covariance)
     {
         if (numerator.DegreesOfFreedom != denominator.DegreesOfFreedom)
