@@ -76,8 +76,12 @@ internal sealed record IntraclassMeanSquares(
     private Interval Absolute(double single, double tail)
     {
         var (n, k) = ((double)ThingCount, (double)JudgeCount);
-        var a = k * single / (n * (1 - single));
-        var b = 1 + (k * single * (n - 1) / (n * (1 - single)));
+
+        // A negative correlation would weigh the mean squares against each other, and the degrees of freedom of such a
+        // difference can be next to none: the ends of the interval would change places. It counts as 0 here.
+        var weight = Math.Max(0, single) / (n * (1 - single));
+        var a = k * weight;
+        var b = 1 + (k * weight * (n - 1));
         var df = Square((a * Judges) + (b * Residual))
             / ((Square(a * Judges) / (k - 1)) + (Square(b * Residual) / ((n - 1) * (k - 1))));
         var others = (k * Judges) + (((k * n) - k - n) * Residual);

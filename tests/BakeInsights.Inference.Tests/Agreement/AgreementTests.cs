@@ -147,8 +147,13 @@ public class AgreementTests
                 if (one.Succeeded)
                 {
                     Assert.Equal(one.Value.Single, two.Value.Single, 1e-9);
-                    Assert.True(one.Value.SingleInterval(0.9).Low <= one.Value.Single + 1e-9);
-                    Assert.True(double.IsFinite(one.Value.SingleInterval(0.9).High));
+                    var interval = one.Value.SingleInterval(0.9);
+                    Assert.True(interval.Low <= interval.High + 1e-12);
+                    Assert.True(double.IsFinite(interval.Low) && double.IsFinite(interval.High));
+
+                    // The interval of absolute agreement rests on an approximate number of degrees of freedom (McGraw and
+                    // Wong 1996), and with a negative estimate, one time in thousands, it lies beside it.
+                    Assert.True(kind == AgreementKind.Absolute || interval.Low <= one.Value.Single + 1e-9);
                 }
             }
 
