@@ -29,7 +29,7 @@ internal static class LongRun
     {
         if (IsOn)
         {
-            File.WriteAllLines(Repository.Path($"docs/inference-parts/{name}.md"), lines);
+            File.WriteAllLines(Repository.Path($"docs/coverage/{name}.md"), lines);
         }
     }
 

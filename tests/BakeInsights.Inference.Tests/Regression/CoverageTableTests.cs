@@ -66,7 +66,7 @@ public class CoverageTableTests
     [InlineData("coverage-robust")]
     [InlineData("coverage-probe-error")]
     public void Page_holds_the_table_of_the_long_run(string name) => Assert.Contains(
-        File.ReadAllText(Repository.Path($"docs/inference-parts/{name}.md")),
+        File.ReadAllText(Repository.Path($"docs/coverage/{name}.md")),
         File.ReadAllText(Repository.Path("docs/inference.md")),
         StringComparison.Ordinal);
 
