@@ -1,4 +1,5 @@
 using Xunit;
+using static BakeInsights.Inference.Tests.Contract;
 
 namespace BakeInsights.Inference.Tests;
 
@@ -84,31 +85,6 @@ public class LinearContractTests
             Finite(row.Leverage, row.Studentised, row.DeletionStudentised, row.CooksDistance));
     }
 
-    private static void Keeps(string name, Func<Design, double[], Attempt<IFit>> method)
-    {
-        var (design, response) = HardCases.Of(name);
-        if (!method(design, response).TryGet(out var fit, out var problem))
-        {
-            Told(problem);
-            return;
-        }
-
-        var summary = fit.Summary;
-        Finite(
-            summary.ResidualDegreesOfFreedom, summary.ResidualStandardDeviation, summary.RSquared,
-            summary.LogLikelihood, summary.CorrectedAic);
-        Assert.All(fit.Terms, term =>
-        {
-            Finite(term.Estimate, term.StandardError, term.TValue, term.PValue);
-            Finite(term.Interval(0.95).Low, term.Interval(0.95).High);
-        });
-        Assert.All(fit.Rows, row =>
-        {
-            Finite(row.Observed, row.Fitted, row.Residual, row.Leverage, row.Weight);
-            Assert.InRange(row.Leverage ?? 0, 0, 1);
-        });
-    }
-
     private static RunningSums Gathered(Design design, double[] response, Func<int, string>? block)
     {
         var sums = new RunningSums(design.Names);
@@ -118,15 +94,5 @@ public class LinearContractTests
         }
 
         return sums;
-    }
-
-    private static void Finite(params double?[] values) =>
-        Assert.All(values, value => Assert.True(value is null || double.IsFinite(value.Value), $"{value}"));
-
-    private static void Told(FitProblem problem)
-    {
-        Assert.NotEmpty(problem.Columns);
-        Assert.EndsWith(".", problem.Message, StringComparison.Ordinal);
-        Assert.EndsWith(".", problem.Remedy, StringComparison.Ordinal);
     }
 }

@@ -80,10 +80,19 @@ public static class PriorRegression
                 "Add rows, leave columns out, or measure the response more finely.");
         }
 
-        return update.IsDetermined ? null : new FitProblem(
-            FitProblemKind.DependentColumn,
+        if (!update.IsDetermined)
+        {
+            return new FitProblem(
+                FitProblemKind.DependentColumn,
+                [.. priors.Select(prior => prior.Column)],
+                "The columns with priors so nearly depend on each other that the data can't be weighed against each prior.",
+                "State a prior of fewer of them, or add rows in which each varies by itself.");
+        }
+
+        return update.IsInRange ? null : new FitProblem(
+            FitProblemKind.OutOfRange,
             [.. priors.Select(prior => prior.Column)],
-            "The columns with priors so nearly depend on each other that the data can't be weighed against each prior.",
-            "State a prior of fewer of them, or add rows in which each varies by itself.");
+            "The coefficients and their priors differ so much in size that the squares leave the range of double precision.",
+            "State columns, response and priors in units that make their numbers of like size.");
     }
 }

@@ -41,6 +41,18 @@ internal sealed class PriorUpdate
     /// </summary>
     public bool IsDetermined => Information.Of(Matrix((i, j) => _unit[_places[i], _places[j]])) is not null;
 
+    /// <summary>Whether the variances stay numbers over the whole range of the spread.</summary>
+    public bool IsInRange
+    {
+        get
+        {
+            var (low, high) = Range();
+            return new[] { low, high }.All(logSpread =>
+                Information.Of(Matrix((i, j) => Variance(Math.Exp(logSpread), i, j))) is { } expected
+                && double.IsFinite(expected.LogDeterminant() + Distance(expected)));
+        }
+    }
+
     /// <summary>The range of ln spread outside which neither density is more than nothing.</summary>
     public (double Low, double High) Range()
     {
