@@ -99,8 +99,11 @@ internal sealed class BakeStream
 
             _cups.Note(_row);
             plausibility.Check(_row);
-            _kept++;
             take(_row);
+            if (++_kept > JournalReader.KeptBakes)
+            {
+                _notices.KeepFirstOfEachCode();
+            }
         }
 
         _files.Add(new JournalFile(table.Name, JournalFileKind.Bakes, table.Rows, _kept - before));

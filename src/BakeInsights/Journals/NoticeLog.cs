@@ -35,14 +35,20 @@ internal sealed class NoticeLog
         }
 
         _notices.Add(notice.Text.Length <= LongestText ? notice : notice with { Text = notice.Text[..LongestText] + "…" });
-        if (!_isFull && _notices.Count > KeptInFull)
+        if (_notices.Count > KeptInFull)
         {
-            Thin();
+            KeepFirstOfEachCode();
         }
     }
 
-    private void Thin()
+    /// <summary>From now on, and of those so far, only the first remarks of each code are kept.</summary>
+    public void KeepFirstOfEachCode()
     {
+        if (_isFull)
+        {
+            return;
+        }
+
         _isFull = true;
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         _notices.RemoveAll(notice => (seen[notice.Code] = seen.GetValueOrDefault(notice.Code) + 1) > KeptOfEachCode);

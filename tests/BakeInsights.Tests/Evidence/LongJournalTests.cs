@@ -36,6 +36,17 @@ public class LongJournalTests
     }
 
     [Fact]
+    public void Every_notice_is_counted_and_the_first_twenty_of_each_code_are_kept()
+    {
+        var reading = Both.Value.Long.Reading;
+        Assert.Equal(Copies, reading.NoticeCounts["DATE_UNREAD"]);
+        Assert.Equal(Copies, reading.SetAside);
+        Assert.Equal(
+            Enumerable.Range(0, 20).Select(copy => 32L + (46 * copy)),
+            reading.Notices.Where(notice => notice.Code == "DATE_UNREAD").Select(notice => notice.Line));
+    }
+
+    [Fact]
     public void The_answer_says_that_it_rests_on_sums()
     {
         Assert.Contains(
