@@ -1,3 +1,4 @@
+using System.Globalization;
 using BakeInsights.TestKit;
 using Xunit;
 
@@ -14,6 +15,8 @@ public class ReferencePageTests
     [InlineData("cautions")]
     public async Task Examples_of_a_page_compile_and_give_what_the_page_says(string name)
     {
+        // The pages show what a notebook would, and those run in the invariant culture.
+        Thread.CurrentThread.CurrentCulture = CultureInfo.InvariantCulture;
         var path = $"docs/reference/{name}.md";
         var page = await File.ReadAllTextAsync(Repository.Path(path));
         Assert.Contains("```csharp", page, StringComparison.Ordinal);
