@@ -15,6 +15,10 @@ internal static class Damage
         Gen.Select(Gen.Double.Unit, Gen.Int[1, 80], (at, twice) => Edit(at, (bytes, i) => [.. bytes[..Math.Min(i + twice, bytes.Length)], .. bytes[i..]])),
         Gen.Double.Unit.Select(at => Edit(at, (bytes, i) => bytes[..i])));
 
+    /// <summary>How many files to damage: few by themselves, a million with BAKEINSIGHTS_LONG_RUN set to 1.</summary>
+    public static long Files(long usually) =>
+        Environment.GetEnvironmentVariable("BAKEINSIGHTS_LONG_RUN") == "1" ? 1_000_000 : usually;
+
     /// <summary>Up to a dozen changes.</summary>
     public static Gen<Func<byte[], byte[]>[]> Any { get; } = One.Array[1, 12];
 

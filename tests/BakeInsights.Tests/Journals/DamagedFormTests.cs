@@ -8,7 +8,7 @@ namespace BakeInsights.Tests;
 /// <summary>Damage to journals in other forms than the plain one, and to the files beside the bakes.</summary>
 public class DamagedFormTests
 {
-    private const long Many = 1_000;
+    private static readonly long Many = Damage.Files(1_000);
 
     private const string Bakes = """
         bake_id;baked_on;flour_g;water_g;yeast_tsp;yeast_kind;dough_temp_c;mixed_at;ready_at;rise_h;notes

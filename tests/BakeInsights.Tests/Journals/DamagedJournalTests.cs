@@ -7,7 +7,7 @@ namespace BakeInsights.Tests;
 /// <summary>Journals with bytes flipped, cut and put in at random: every row is accounted for, whatever it holds.</summary>
 public class DamagedJournalTests
 {
-    private const long Many = 2_000;
+    private static readonly long Many = Damage.Files(2_000);
 
     private const string Header = "bake_id,baked_on,flour_g,flour_measure,water_g,yeast_tsp,yeast_kind,dough_temp_f,mixed_at,rise_h,mine,notes\n";
 
