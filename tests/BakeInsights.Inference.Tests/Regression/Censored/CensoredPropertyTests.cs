@@ -55,10 +55,17 @@ public class CensoredPropertyTests
     [Fact]
     public void Unit_of_time_only_moves_the_constant() => Gen.Select(Any, Gen.Double[-40, 40]).Sample((data, shift) =>
     {
-        CensoredFit Fit(double by) => CensoredLogNormal.Fit(data.Design, [.. data.Logs.Select((y, i) => i % 4 == 0
+        Attempt<CensoredFit> Fit(double by) => CensoredLogNormal.Fit(data.Design, [.. data.Logs.Select((y, i) => i % 4 == 0
             ? CensoredValue.Above(Math.Exp(y - 0.1 + by))
-            : CensoredValue.Between(Math.Exp(y - 0.3 + by), Math.Exp(y + 0.2 + by)))]).Value;
-        var (first, second) = (Fit(0), Fit(shift));
+            : CensoredValue.Between(Math.Exp(y - 0.3 + by), Math.Exp(y + 0.2 + by)))]);
+
+        // With few rows the columns may meet every span, and then no spread is left: in any unit, or in none.
+        if (!Fit(0).TryGet(out var first, out var problem))
+        {
+            return Fit(shift).Match(_ => false, other => other.Kind == problem.Kind);
+        }
+
+        var second = Fit(shift).Value;
         return Near(first.Terms[0].Estimate + shift, second.Terms[0].Estimate)
             && Near(first.Terms[1].Estimate, second.Terms[1].Estimate)
             && Near(first.Interval(1, 0.9).High ?? 0, second.Interval(1, 0.9).High ?? 0);
