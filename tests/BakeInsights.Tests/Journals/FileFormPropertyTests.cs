@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Unicode;
 using CsCheck;
 using Xunit;
 
@@ -31,6 +32,11 @@ public class FileFormPropertyTests
             var plain = Csv.ReadText(Table(rows, ',', hasComma: false));
             var text = (hasHint ? $"sep={separator}\n" : "") + Table(rows, separator, hasComma);
             var bytes = encoding.Encoding.GetBytes(text);
+            if (encoding.Encoding == FileEncoding.Windows1252 && Utf8.IsValid(bytes))
+            {
+                // Once in thousands of files the bytes are letters of UTF-8 too, and nobody could tell.
+                return;
+            }
 
             var journal = Csv.ReadBytes(encoding.HasMark ? [.. encoding.Encoding.GetPreamble(), .. bytes] : bytes);
 
