@@ -12,7 +12,7 @@ public static class ObservedAgainstPredicted
         var measure = answer.Result;
         var figures = new Figures(units);
         var unit = figures.UnitOf(measure.Dimension);
-        double[] observed = [.. answer.Used.Select(bake => unit.Value(measure.Of(bake)!.Value))];
+        double[] observed = [.. answer.Observed.Select(unit.Value)];
         double[] predicted = [.. answer.Expected.Select(unit.Value)];
         double[] ends = [Math.Min(observed.Min(), predicted.Min()), Math.Max(observed.Max(), predicted.Max())];
         return ChartFrame.Around(

@@ -5,7 +5,7 @@ namespace BakeInsights;
 /// <summary>A least-squares fit of the terms that a journal can support.</summary>
 /// <param name="Question">What was asked.</param>
 /// <param name="Selection">The terms, and those that were left out.</param>
-/// <param name="Fit">The fit; its columns are the intercept and then the terms in order.</param>
+/// <param name="Fit">The fit; its columns are the intercept, then the terms in order, then those of the blocks.</param>
 /// <param name="LeftOutBakes">The bakes that the fit does not rest on, by reason.</param>
 /// <param name="Basis">What it rests on.</param>
 /// <param name="Ranges">Over which values each setting was tried.</param>
@@ -19,14 +19,20 @@ internal sealed record FittedModel(
 {
     public const string Intercept = "intercept";
 
+    /// <summary>The groups of bakes that have a level of their own; none where the fit is from sums.</summary>
+    public IReadOnlyList<Blocks> Blocks { get; init; } = [];
+
+    /// <summary>The groupings that went with a cause, so that the journal can't tell the two apart.</summary>
+    public IReadOnlyList<Blocks> EntangledBlocks { get; init; } = [];
+
     /// <summary>
     /// Fits the candidates that the bakes can support. Where terms moved together, so that the journal can't tell
     /// them apart, the less important one is left out.
     /// </summary>
     public static Attempt<FittedModel> Make(Question question, IReadOnlyList<Bake> all) =>
         Make(question, all, selection => LeastSquares
-            .Fit(DesignOf(selection), [.. selection.Bakes.Select(question.ResponseOf)])
-            .Select<ILinearFit>(fit => fit));
+            .Fit(DesignOf(selection, []), [.. selection.Bakes.Select(question.ResponseOf)])
+            .Select<ILinearFit>(fit => fit)).Select(model => model.WithBlocks());
 
     /// <summary>
     /// The same from running sums, which take neither the time nor the memory of a fit that knows its rows.
@@ -112,6 +118,7 @@ internal sealed record FittedModel(
         1,
         .. Selection.Terms.Select(term => term.ValueFrom(valueOf)
             ?? throw new ArgumentException($"The dough's {term.Causes[0].Measure.Name} is not given.", nameof(valueOf))),
+        .. Blocks.SelectMany(block => block.Columns).Select(_ => 0.0),
     ];
 
     /// <summary>The fit's coefficient of a term, or null when the term was left out.</summary>
@@ -124,12 +131,35 @@ internal sealed record FittedModel(
         .. Selection.Terms.Zip(Fit.Terms.Skip(1), (term, coefficient) => new AnswerTerm(term.Name, term.Unit, coefficient)),
     ];
 
-    private static Design DesignOf(TermSelection selection)
+    // A grouping that the terms already tell stays out: each group kept its own temperature, say.
+    private FittedModel WithBlocks()
+    {
+        List<Blocks> kept = [];
+        List<Blocks> entangled = [];
+        var fit = Fit;
+        foreach (var block in BakeInsights.Blocks.Of(Selection.Bakes, Selection.Terms.Count + 1))
+        {
+            if (LeastSquares.Fit(DesignOf(Selection, [.. kept, block]), [.. Selection.Bakes.Select(Question.ResponseOf)])
+                .TryGet(out var finer, out var problem))
+            {
+                fit = finer;
+                kept.Add(block);
+            }
+            else if (problem.Kind == FitProblemKind.DependentColumn)
+            {
+                entangled.Add(block);
+            }
+        }
+
+        return this with { Fit = fit, Blocks = kept, EntangledBlocks = entangled };
+    }
+
+    private static Design DesignOf(TermSelection selection, IReadOnlyList<Blocks> blocks)
     {
         var ones = Enumerable.Repeat(1.0, selection.Bakes.Count).ToArray();
         var columns = selection.Terms.Select(term => new DesignColumn(
             term.Name, [.. selection.Bakes.Select(bake => term.ValueFrom(measure => measure.Of(bake))!.Value)]));
-        return new Design([new DesignColumn(Intercept, ones), .. columns]);
+        return new Design([new DesignColumn(Intercept, ones), .. columns, .. blocks.SelectMany(block => block.Columns)]);
     }
 
     // The intercept is no cause: a term that depends on it alone, or is zero throughout, took one value in all bakes.

@@ -23,6 +23,7 @@ public static class LoafVolume
     internal static Question Question { get; } = new(
         Measures.SpecificVolume,
         "loaf volume",
+        Measures.SpecificVolume.Of,
         volume => volume,
         "mL/g",
         [new("no loaf volume or loaf weight", bake => Measures.SpecificVolume.Of(bake) is null)],

@@ -16,7 +16,7 @@ public sealed class LoafVolumeAnswer : ModelAnswer
     /// <inheritdoc/>
     public override string Model =>
         $"specific volume in mL/g, {(IsCurved ? "a curved surface" : "a plane")} in hydration less {Cause.CentreHydrationPct} % "
-        + $"and dough temperature less {Cause.CentreTemperatureC} °C";
+        + $"and dough temperature less {Cause.CentreTemperatureC} °C{WithBlocks}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<AnswerCheck> Checks { get; }

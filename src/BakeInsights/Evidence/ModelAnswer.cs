@@ -63,6 +63,14 @@ public abstract class ModelAnswer
     /// <summary>The model written out.</summary>
     public abstract string Model { get; }
 
+    /// <summary>The groups of bakes that have a level of their own in the fit, in words: group, kind of flour, baker.</summary>
+    public IReadOnlyList<string> Blocks => [.. Fitted.Blocks.Select(block => block.Words)];
+
+    /// <summary>
+    /// The result of each bake used as the fit takes it, in its canonical unit: the middle of a span between two looks.
+    /// </summary>
+    public IReadOnlyList<double> Observed => [.. Used.Select(bake => Fitted.Question.Observed(bake)!.Value)];
+
     /// <summary>The result that the fit expects of each bake used, in its canonical unit.</summary>
     public abstract IReadOnlyList<double> Expected { get; }
 
@@ -78,6 +86,9 @@ public abstract class ModelAnswer
     /// <summary>The coefficient of a term, or null when it was left out.</summary>
     public Term? Coefficient(string term) => Fitted.Coefficient(term);
 
+    /// <summary>The blocks as an ending of the model's description; empty without any.</summary>
+    private protected string WithBlocks => Blocks.Count == 0 ? "" : $"; a level for each {string.Join(" and each ", Blocks)}";
+
     private protected FittedModel Fitted { get; }
 
     /// <summary>The looks at single bakes; none where they aren't kept.</summary>
@@ -91,7 +102,7 @@ public abstract class ModelAnswer
         const double timesMean = 3;
         var largest = Enumerable.Range(0, Used.Count).MaxBy(row => Fit.Leverage[row]);
         var leverage = Fit.Leverage[largest];
-        var passed = leverage <= timesMean * Terms.Count / Used.Count;
+        var passed = leverage <= timesMean * Fit.Terms.Count / Used.Count;
         return new AnswerCheck("largest_leverage", leverage, passed, passed
             ? "No single bake steers the fit by itself."
             : $"Bake {Used[largest].Id} lies far from the others and steers the fit.");
@@ -121,10 +132,16 @@ public abstract class ModelAnswer
                 + $"uncertain by {(least == most ? least : $"{least} to {most}")} % of themselves; the intervals don't show that yet.";
         }
 
+        foreach (var block in Fitted.EntangledBlocks)
+        {
+            yield return $"Each {block.Words} kept to its own settings, so the journal can't tell the {block.Words} from them.";
+        }
+
         if (IsFromSums)
         {
             yield return $"The journal is too long to keep its bakes: it has more than {JournalFit.KeptBakes}, which went into running sums. "
-                + "The terms are those that every tenth of the first bakes supports, the typical dough is the mean, and no single bake was looked at.";
+                + "The terms are those that every tenth of the first bakes supports, the typical dough is the mean, and no single bake was looked at. "
+                + "No group, flour or baker has a level of its own.";
         }
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";

@@ -25,15 +25,17 @@ public static class RiseTime
     internal static Question Question { get; } = new(
         Measures.RiseTime,
         "rise time",
+        bake => Looks.Middle(bake[BakeColumns.RiseNotReady], bake[BakeColumns.Rise]),
         Math.Log,
         "ln(min)",
         [
             new("no rise time", bake => Measures.RiseTime.Of(bake) is null),
             new("stopped before it was ready", bake => bake.RiseOutcome == RiseOutcome.Stopped),
-            new("partly in the cold", bake => bake[BakeColumns.Cold] > 0),
+            new("ready at the first look, so that only the latest time is known", bake => bake[BakeColumns.RiseNotReady] == 0),
+            new("partly in the cold", IsCold),
             new(
                 FormattableString.Invariant($"dough warmer than {TemperatureCoefficient.WarmestC:0} °C, where the straight line ends"),
-                bake => Measures.DoughTemperature.Of(bake) > TemperatureCoefficient.WarmestC),
+                IsTooWarm),
         ],
         [
             CandidateTerm.Line(DoughTemperatureTerm, "ln(min) per °C", Cause.DoughTemperature),
@@ -42,6 +44,13 @@ public static class RiseTime
             CandidateTerm.Line(SaltTerm, PerPoint, Cause.Salt),
             CandidateTerm.Line(SugarTerm, PerPoint, Cause.Sugar),
         ]);
+
+    /// <summary>Whether the straight line holds for a bake: not in the cold, and not too warm.</summary>
+    internal static bool IsWithinTheLine(Bake bake) => !IsCold(bake) && !IsTooWarm(bake);
+
+    private static bool IsCold(Bake bake) => bake[BakeColumns.Cold] > 0;
+
+    private static bool IsTooWarm(Bake bake) => Measures.DoughTemperature.Of(bake) > TemperatureCoefficient.WarmestC;
 
     /// <summary>
     /// Fits the natural logarithm of the rise time on dough temperature, hydration, the logarithm of yeast, salt and

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BakeInsights.Inference;
 
 namespace BakeInsights;
@@ -8,19 +9,26 @@ public sealed class RiseTimeAnswer : ModelAnswer
     internal RiseTimeAnswer(FittedModel model)
         : base(model)
     {
+        AllLooks = IsFromSums ? null : AllLooksFit.Of(model);
         Checks = [.. ChecksOfBakes(), .. AgainstTheTrade()];
         Caveats = [.. Remarks()];
     }
 
     /// <inheritdoc/>
     public override string Model =>
-        "ln(rise time in min), a straight line in " + string.Join(", ", Terms.Skip(1).Select(term => Spelled(term.Name)));
+        "ln(rise time in min), a straight line in " + string.Join(", ", Terms.Skip(1).Select(term => Spelled(term.Name))) + WithBlocks;
 
     /// <inheritdoc/>
     public override IReadOnlyList<AnswerCheck> Checks { get; }
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Caveats { get; }
+
+    /// <summary>
+    /// The effect of temperature by the likelihood of every look as it is: stopped rises as "longer than", rises ready at
+    /// the first look as "no longer than". Null where there are no such looks, or none of it can be fitted.
+    /// </summary>
+    public AllLooksFit? AllLooks { get; }
 
     /// <summary>How many times as fast the dough rises when it is 10 °C warmer; null when temperature was left out.</summary>
     public Estimate? Q10 => FromSlope(RiseTime.DoughTemperatureTerm, TemperatureCoefficient.Q10);
@@ -66,7 +74,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
 
     /// <summary>
     /// The logged rise time of each bake used, moved by the fit to what it would have been with the typical dough's
-    /// hydration, yeast, salt and sugar: what is left differs by dough temperature and chance.
+    /// hydration, yeast, salt and sugar, at the mean over the blocks: what is left differs by dough temperature and chance.
     /// </summary>
     public IReadOnlyList<double> MinutesAsTypical()
     {
@@ -109,7 +117,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
         if (spans > 0)
         {
             yield return $"{spans} of {UsedCount} rise times {(spans == 1 ? "is" : "are")} only known to lie between two looks; "
-                + $"the later look was taken, so {(spans == 1 ? "it reads" : "these read")} a little long.";
+                + "the middle between them was taken.";
         }
 
         var stopped = Fitted.Basis.Stopped;
@@ -117,6 +125,13 @@ public sealed class RiseTimeAnswer : ModelAnswer
         {
             yield return $"{stopped} {(stopped == 1 ? "rise was" : "rises were")} stopped before the dough was ready and left out; "
                 + "slow doughs are the ones most often stopped, so the times read a little short.";
+        }
+
+        if (AllLooks is { } looks && ChangePct(1) is { } here)
+        {
+            yield return FormattableString.Invariant(
+                $"With every look as it is, {looks.Bakes} bakes, stopped rises and wide spans among them, 1 °C warmer changes the time by ")
+                + $"{Tenth(looks.ChangePctOfOneDegree.Value)} % ({EndsOf(looks.ChangePctOfOneDegree)}), against {Tenth(here.Value)} % ({EndsOf(here)}) here.";
         }
 
         foreach (var remark in CommonRemarks())
@@ -137,6 +152,12 @@ public sealed class RiseTimeAnswer : ModelAnswer
         var (one, other) = (of(interval.Low), of(interval.High));
         return new Estimate(of(slope.Estimate), Math.Min(one, other), Math.Max(one, other));
     }
+
+    private static string EndsOf(Estimate estimate) => $"{End(estimate.Low)} to {End(estimate.High)}";
+
+    private static string End(double? end) => end is { } value ? Tenth(value) : "no end";
+
+    private static string Tenth(double value) => value.ToString("0.0", CultureInfo.InvariantCulture).Replace('-', '\u2212');
 
     private static Interval Minutes(Interval logarithms) => new(Math.Exp(logarithms.Low), Math.Exp(logarithms.High));
 

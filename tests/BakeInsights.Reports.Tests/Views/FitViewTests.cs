@@ -91,8 +91,8 @@ public class FitViewTests
         Assert.Equal("dough 1 °F warmer", us[0].Rows[0][0]);
 
         // 1 °F is 1/1.8 °C: 0.909^(1/1.8) = 0.948.
-        Assert.Equal("−9.1 %", metric[0].Rows[0][1]);
-        Assert.Equal("−5.2 %", us[0].Rows[0][1]);
+        Assert.Equal("−8.7 %", metric[0].Rows[0][1]);
+        Assert.Equal("−4.9 %", us[0].Rows[0][1]);
         Assert.Equal(metric[0].Rows.Skip(1), us[0].Rows.Skip(1));
         Assert.Equal(metric[1].Rows, us[1].Rows);
     }

@@ -23,6 +23,10 @@ internal sealed record Dough
 
     public double? SpecificVolume { get; init; }
 
+    public string? Group { get; init; }
+
+    public double? ProofMin { get; init; }
+
     public string FlourMeasure { get; init; } = "weighed";
 
     /// <summary>
@@ -68,6 +72,12 @@ internal sealed record Dough
         Set(BakeColumns.Cold, ColdMin);
         Set(BakeColumns.Loaf, loaf);
         Set(BakeColumns.LoafVolume, SpecificVolume * loaf);
+        Set(BakeColumns.Proof, ProofMin);
+        if (Group is not null)
+        {
+            draft.Set(BakeColumns.Group, Group);
+        }
+
         if (Stopped)
         {
             draft.Set(BakeColumns.RiseOutcome, "stopped");

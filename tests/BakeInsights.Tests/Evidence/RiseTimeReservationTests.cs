@@ -52,11 +52,11 @@ public class RiseTimeReservationTests
     {
         var two = Ask((dough, i) => i < 2 ? dough with { NotReadyMin = dough.RiseMin - 10 } : dough);
         Assert.Equal(
-            "2 of 24 rise times are only known to lie between two looks; the later look was taken, so these read a little long.",
+            "2 of 24 rise times are only known to lie between two looks; the middle between them was taken.",
             two.Caveats[0]);
         var one = Ask((dough, i) => i < 1 ? dough with { NotReadyMin = dough.RiseMin - 10 } : dough);
         Assert.Equal(
-            "1 of 24 rise times is only known to lie between two looks; the later look was taken, so it reads a little long.",
+            "1 of 24 rise times is only known to lie between two looks; the middle between them was taken.",
             one.Caveats[0]);
     }
 

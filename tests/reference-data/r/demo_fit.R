@@ -8,6 +8,7 @@ bakes$h <- 100 * bakes$water_g / bakes$flour_g - 65
 bakes$t <- bakes$dough_temp_c - 24
 bakes$salt <- 100 * bakes$salt_g / bakes$flour_g
 bakes$log_yeast <- log(100 * bakes$yeast_g / bakes$flour_g)
+bakes$minutes <- ifelse(is.na(bakes$rise_not_ready_min), bakes$rise_min, (bakes$rise_not_ready_min + bakes$rise_min) / 2)
 bakes$volume <- bakes$loaf_volume_ml / bakes$loaf_g
 
 level <- 0.95
@@ -35,21 +36,32 @@ describe <- function(model, fit, names) {
 
 # Means and single bakes at a setting; "shown" turns the fit's unit into the journal's.
 expect <- function(model, fit, name, setting, shown) {
-  mean <- shown(predict(fit, setting, interval = "confidence", level = level))
-  single <- shown(predict(fit, setting, interval = "prediction", level = level))
-  note(model, "expected", name, mean[1])
-  note(model, "mean_low", name, mean[2])
-  note(model, "mean_high", name, mean[3])
-  note(model, "prediction_low", name, single[2])
-  note(model, "prediction_high", name, single[3])
+  columns <- blocks(fit, setting)
+  middle <- sum(columns * coef(fit))
+  error <- sqrt(drop(columns %*% vcov(fit) %*% t(columns)))
+  q <- qt(1 - (1 - level) / 2, df.residual(fit))
+  note(model, "expected", name, shown(middle))
+  note(model, "mean_low", name, shown(middle - q * error))
+  note(model, "mean_high", name, shown(middle + q * error))
+  note(model, "prediction_low", name, shown(middle - q * sqrt(error^2 + sigma(fit)^2)))
+  note(model, "prediction_high", name, shown(middle + q * sqrt(error^2 + sigma(fit)^2)))
 }
 
-rise <- lm(log(rise_min) ~ t + log_yeast + h + salt, data = bakes)
+# Bakers as blocks with effects that sum to zero: a setting stands for the mean baker, as a fit's coefficients weigh them.
+blocks <- function(fit, setting) {
+  columns <- model.matrix(delete.response(terms(fit)), cbind(setting, baker = levels(fit$model$baker)[1]), xlev = fit$xlevels)
+  columns[, grepl("baker", colnames(columns))] <- 0
+  columns
+}
+bakes$baker <- factor(bakes$baker)
+options(contrasts = c("contr.sum", "contr.poly"))
+
+rise <- lm(log(minutes) ~ t + log_yeast + h + salt + baker, data = bakes)
 describe("rise_time", rise, c("intercept", "dough_temperature", "log_yeast", "hydration", "salt"))
 expect("rise_time", rise, "centre", data.frame(t = 0, h = 0, log_yeast = 0, salt = 2), exp)
 expect("rise_time", rise, "cool", data.frame(t = -3, h = 5, log_yeast = log(0.8), salt = 1.8), exp)
 
-volume <- lm(volume ~ h + t + I(h^2) + I(t^2) + I(h * t), data = bakes)
+volume <- lm(volume ~ h + t + I(h^2) + I(t^2) + I(h * t) + baker, data = bakes)
 describe("loaf_volume", volume, c("intercept", "hydration", "dough_temperature", "hydration_squared",
   "dough_temperature_squared", "hydration_x_dough_temperature"))
 expect("loaf_volume", volume, "centre", data.frame(t = 0, h = 0), identity)
