@@ -15,6 +15,9 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
     /// <summary>The hydration that dough models count from, in percent.</summary>
     public const double CentreHydrationPct = 65;
 
+    // Common practice, no source: a second rise of a straight dough takes about this long.
+    private const double CentreProofMin = 45;
+
     public static Cause DoughTemperature { get; } = new(Measures.DoughTemperature, CentreTemperatureC, 1);
 
     public static Cause Hydration { get; } = new(Measures.Hydration, CentreHydrationPct, 1);
@@ -24,6 +27,8 @@ internal sealed record Cause(Measure Measure, double Centre, double Resolution)
     public static Cause Salt { get; } = new(Measures.Salt, 0, 0.1);
 
     public static Cause Sugar { get; } = new(Measures.Sugar, 0, 0.5);
+
+    public static Cause ProofTime { get; } = new(Measures.ProofTime, CentreProofMin, 3);
 
     // 1.9 less 1.8 is a little under 0.1 in binary.
     private const double RoundingShare = 1e-9;

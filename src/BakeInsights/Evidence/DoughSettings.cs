@@ -4,7 +4,7 @@ namespace BakeInsights;
 public sealed class DoughSettings
 {
     internal static readonly IReadOnlyList<Measure> Settable =
-        [Measures.DoughTemperature, Measures.Hydration, Measures.Yeast, Measures.Salt, Measures.Sugar];
+        [Measures.DoughTemperature, Measures.Hydration, Measures.Yeast, Measures.Salt, Measures.Sugar, Measures.ProofTime];
 
     private readonly IReadOnlyDictionary<Measure, double> _values;
 

@@ -30,6 +30,9 @@ public sealed class RiseTimeAnswer : ModelAnswer
     /// </summary>
     public AllLooksFit? AllLooks { get; }
 
+    /// <summary>What the journal says, what handbooks say, and both together, term by term.</summary>
+    public Attempt<IReadOnlyList<HandbookComparison>> WithHandbooks() => HandbookComparison.Of(Fitted);
+
     /// <summary>How many times as fast the dough rises when it is 10 °C warmer; null when temperature was left out.</summary>
     public Estimate? Q10 => FromSlope(RiseTime.DoughTemperatureTerm, TemperatureCoefficient.Q10);
 

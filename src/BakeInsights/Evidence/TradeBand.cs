@@ -21,6 +21,12 @@ internal sealed record TradeBand(string Term, double Low, double High, string So
         new(RiseTime.SugarTerm, 0, 0.05, "common practice: much sugar slows yeast"),
     ];
 
+    /// <summary>The middle of the band.</summary>
+    public double Middle => (Low + High) / 2;
+
+    /// <summary>Half of the band's width.</summary>
+    public double HalfWidth => (High - Low) / 2;
+
     /// <summary>Whether an estimate lies in the band.</summary>
     public bool Contains(double estimate) => Low <= estimate && estimate <= High;
 

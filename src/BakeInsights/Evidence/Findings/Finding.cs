@@ -27,6 +27,12 @@ public sealed record Finding
     public Estimate? EffectPct { get; init; }
 
     /// <summary>
+    /// Where the model bends: how far the mean of a step up and a step down lies from the typical dough; otherwise null.
+    /// A cause whose best value is the typical one does nothing by a step, and much by its bend.
+    /// </summary>
+    public Estimate? Bend { get; init; }
+
+    /// <summary>
     /// How often chance alone would give an effect as clear as this, were there none; of this question asked alone.
     /// </summary>
     public required double PValue { get; init; }
@@ -55,6 +61,9 @@ public sealed record Finding
     /// The effect without the odd bakes; null when there are none, or when too few bakes are left without them.
     /// </summary>
     public Estimate? WithoutOddBakes { get; init; }
+
+    /// <summary>The bend without the odd bakes.</summary>
+    public Estimate? BendWithoutOddBakes { get; init; }
 
     /// <summary>The causes that moved together with this one so far that the journal hardly tells them apart.</summary>
     public IReadOnlyList<Measure> MovedTogetherWith { get; init; } = [];

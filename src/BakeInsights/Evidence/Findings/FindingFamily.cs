@@ -56,23 +56,21 @@ public sealed class FindingFamily
 
     private static Strength StrengthOf(Finding answer, double familyPValue)
     {
-        if (!IsOneSided(answer.Effect) && answer.PValue > FalseFindingChance)
+        var effectHolds = Holds(answer.Effect, answer.WithoutOddBakes, answer);
+        var bendHolds = answer.Bend is { } bend && Holds(bend, answer.BendWithoutOddBakes, answer);
+        if (!IsOneSided(answer.Effect) && !(answer.Bend is { } curve && IsOneSided(curve)) && answer.PValue > FalseFindingChance)
         {
             return Strength.Open;
         }
 
-        // A curve's top may lie at the typical dough, where one step either way does nothing: the question about the
-        // whole curve is then answered by its p value, and the effect by the interval about nothing. That is a hint.
-        var holds = familyPValue <= FalseFindingChance
-            && IsOneSided(answer.Effect)
-            && answer.MovedTogetherWith.Count == 0
-            && (answer.OddBakes.Count == 0 || (answer.WithoutOddBakes is { } without && IsSameSide(without, answer.Effect)));
-        return !holds ? Strength.Hint
+        return familyPValue > FalseFindingChance || answer.MovedTogetherWith.Count > 0 || !(effectHolds || bendHolds) ? Strength.Hint
             : familyPValue <= FirmPValue && answer.Bakes.Count >= FirmBakes ? Strength.Firm
             : Strength.BorneOut;
     }
 
-    private static bool IsOneSided(Estimate effect) => effect is { Low: > 0 } or { High: < 0 };
+    private static bool Holds(Estimate estimate, Estimate? without, Finding answer) =>
+        IsOneSided(estimate)
+        && (answer.OddBakes.Count == 0 || (without is not null && IsOneSided(without) && Math.Sign(without.Value) == Math.Sign(estimate.Value)));
 
-    private static bool IsSameSide(Estimate one, Estimate other) => IsOneSided(one) && Math.Sign(one.Value) == Math.Sign(other.Value);
+    private static bool IsOneSided(Estimate effect) => effect is { Low: > 0 } or { High: < 0 };
 }
