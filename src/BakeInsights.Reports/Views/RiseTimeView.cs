@@ -27,6 +27,7 @@ public static class RiseTimeView
             new ViewHeading(Title),
             new ViewParagraph(Headline(answer, figures)),
             Causes(answer, figures),
+            .. Handbooks(answer, figures),
             AnswerBlocks.Basis(answer, bakes),
             AnswerBlocks.Reservations(answer),
             AnswerBlocks.Coefficients(answer),
@@ -61,21 +62,12 @@ public static class RiseTimeView
 
     private static ViewTable Causes(RiseTimeAnswer answer, Figures figures)
     {
-        var temperature = figures.UnitOf(Dimension.Temperature);
-        (string Term, string Step, double Change)[] steps =
-        [
-            (RiseTime.DoughTemperatureTerm, $"dough 1 {temperature.Label} warmer", 1 / temperature.Factor),
-            (RiseTime.HydrationTerm, "hydration 1 point higher", 1),
-            (RiseTime.LogYeastTerm, "yeast a quarter more", Math.Log(1.25)),
-            (RiseTime.SaltTerm, "salt 0.5 points higher", 0.5),
-            (RiseTime.SugarTerm, "sugar 1 point higher", 1),
-        ];
         return new ViewTable(
             "What each cause did, the others held still.",
             [new ViewColumn("One step", false), new ViewColumn("Rise time changes by", true), new ViewColumn("95 % interval", true)],
             [
-                .. steps
-                    .Select(step => (step.Step, Change: answer.ChangePct(step.Term, step.Change)))
+                .. Steps(figures)
+                    .Select(step => (Step: step.Words, Change: answer.ChangePct(step.Term, step.Change)))
                     .Where(row => row.Change is not null)
                     .Select(row => new[]
                     {
@@ -85,4 +77,55 @@ public static class RiseTimeView
                     }),
             ]);
     }
+
+    private static (string Term, string Words, double Change)[] Steps(Figures figures)
+    {
+        var temperature = figures.UnitOf(Dimension.Temperature);
+        return
+        [
+            (RiseTime.DoughTemperatureTerm, $"dough 1 {temperature.Label} warmer", 1 / temperature.Factor),
+            (RiseTime.HydrationTerm, "hydration 1 point higher", 1),
+            (RiseTime.LogYeastTerm, "yeast a quarter more", Math.Log(1.25)),
+            (RiseTime.SaltTerm, "salt 0.5 points higher", 0.5),
+            (RiseTime.SugarTerm, "sugar 1 point higher", 1),
+        ];
+    }
+
+    // Nothing else on the page rests on handbooks.
+    private static IEnumerable<ViewBlock> Handbooks(RiseTimeAnswer answer, Figures figures)
+    {
+        if (!answer.WithHandbooks().TryGet(out var comparisons, out _))
+        {
+            yield break;
+        }
+
+        var rows = Steps(figures).Join(comparisons, step => step.Term, comparison => comparison.Term, (step, comparison) => (step, comparison)).ToList();
+        yield return new ViewTable(
+            "Your journal, the handbooks, and both together: by how much the rise time changes, 95 % intervals. All other figures are the journal's alone.",
+            [
+                new ViewColumn("One step", false), new ViewColumn("Your journal", true), new ViewColumn("Handbooks", true),
+                new ViewColumn("Together", true),
+            ],
+            [
+                .. rows.Select(row => new[]
+                {
+                    row.step.Words,
+                    Change(row.comparison.Journal, row.step.Change),
+                    Change(row.comparison.Handbook, row.step.Change),
+                    Change(row.comparison.Together, row.step.Change),
+                }),
+            ]);
+        var conflicts = rows.Where(row => row.comparison.IsConflict).Select(row => row.step.Words).ToList();
+        if (conflicts.Count > 0)
+        {
+            yield return new ViewParagraph(
+                $"Your journal and the handbooks disagree about {string.Join(", ", conflicts)} by more than chance gives once in twenty times: "
+                + "trust your own kitchen, and look at its probe, scale and yeast before you do.");
+        }
+    }
+
+    private static string Change(Estimate slope, double change) =>
+        Figures.Range(Percent(slope.Low, change), Percent(slope.High, change), 1, "%");
+
+    private static double? Percent(double? slope, double change) => slope is { } value ? 100 * (Math.Exp(value * change) - 1) : null;
 }
