@@ -112,6 +112,31 @@ public class HonestyTests
         Assert.InRange((double)conflicts / months, 0.95, 1);
     }
 
+    // What is in the cup scatters about its nominal weight, so slopes on the nominal hydration stay right: no correction is
+    // made, and the wider scatter is in the intervals. The time is a little longer on average for a dough of lighter
+    // cups, which the room of the first check allows for.
+    [Fact]
+    public void Cups_leave_the_slope_on_hydration_as_it_is()
+    {
+        const int bakes = 40;
+        const double scooped = 0.061;
+        var months = LongRun.DataSets(ShortRun);
+        var truth = Nothing with { RiseHydration = -0.02, RiseLogYeast = -0.8 };
+        var slopes = LongRun.Simulate(months, 7, random => RiseTime
+            .Ask(ExactKitchen.Month(random.Next(), truth, bakes, flourRelativeSd: scooped)).Value.Coefficient(RiseTime.HydrationTerm)!);
+        var bias = (slopes.Average(slope => slope.Estimate) / truth.RiseHydration) - 1;
+        var held = (double)slopes.Count(slope => slope.Interval(ModelAnswer.Level).Contains(truth.RiseHydration)) / months;
+        LongRun.Write(
+            "findings-cups",
+            [
+                "| bakes | months | spread of a cup | bias of the slope | hold the truth |",
+                "|---|---|---|---|---|",
+                $"| {bakes} | {months} | {LongRun.Percent(scooped)} % | {LongRun.Percent(bias)} % | {LongRun.Percent(held)} % |",
+            ]);
+        Assert.InRange(bias, -0.05, 0.05);
+        Assert.InRange(held, 0.92, 0.98);
+    }
+
     private static (IReadOnlyList<Finding> Answers, int Asked) Judged(Random random, int bakes, KitchenTruth truth)
     {
         var causes = CauseAnswers.Of(ExactKitchen.Month(random.Next(), truth, bakes));
