@@ -12,6 +12,9 @@ namespace BakeInsights;
 /// </remarks>
 public sealed class KitchenDoughTemperature
 {
+    /// <summary>The minutes of mixing that the model counts from.</summary>
+    public const double CentreMixMin = DoughCause.CentreMixMin;
+
     private readonly DoughTemperatureBakes _bakes;
     private readonly FullPriorFit _fit;
 
@@ -146,7 +149,7 @@ public sealed class KitchenDoughTemperature
             cause.Source,
             term is null ? null : EstimateOf(term.DataAlone),
             alone.WhyNot(cause),
-            EstimateOf(_fit.Coefficient(place)),
+            EstimateOf(Used.Count == 0 ? _fit.Before(place) : _fit.Coefficient(place)),
             alone.ConflictOf(cause));
     }
 

@@ -24,7 +24,7 @@ internal sealed record LoggedRange(DoughCause Cause, double Least, double Middle
         }
 
         var seen = Least == Most ? Text(Least, system) : $"{Text(Least, system)} to {Text(Most, system)}";
-        return $"{Cause.Title} of {Text(value, system)} is outside what the journal's bakes had ({seen}): there physics speaks more than they.";
+        return $"{Cause.Title} of {Text(value, system)} is outside what the journal's bakes had ({seen}); there the answer leans on physics more than on them.";
     }
 
     private string Text(double value, UnitSystem system) => Cause == DoughCause.Mixing

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BakeInsights.TestKit;
 using MathNet.Numerics.Distributions;
 using Xunit;
 

@@ -1,13 +1,12 @@
 using System.Globalization;
-using BakeInsights.TestKit;
 
-namespace BakeInsights.Inference.Tests;
+namespace BakeInsights.TestKit;
 
 /// <summary>
 /// Simulations of which a short run is a test, and a long run makes a table for the docs. With the environment
 /// variable BAKEINSIGHTS_LONG_RUN set to 1 each runs 10,000 data sets and rewrites its table.
 /// </summary>
-internal static class LongRun
+public static class LongRun
 {
     private const int LongDataSets = 10_000;
 
@@ -33,5 +32,6 @@ internal static class LongRun
         }
     }
 
+    /// <summary>A share as percent with one decimal.</summary>
     public static string Percent(double share) => (100 * share).ToString("F1", CultureInfo.InvariantCulture);
 }
