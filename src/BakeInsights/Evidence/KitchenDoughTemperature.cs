@@ -40,7 +40,7 @@ public sealed class KitchenDoughTemperature
     public IReadOnlyList<double> Expected { get; }
 
     /// <summary>How much single doughs scatter about the line: the mean of what is believed of the standard deviation.</summary>
-    public TemperatureDifference Scatter => TemperatureDifference.FromC(_fit.MeanSpread);
+    public TemperatureDifference Scatter => TemperatureDifference.FromC(_fit.Summary.ResidualStandardDeviation!.Value);
 
     /// <summary>Minutes of mixing that are taken where none are given: the journal's median, or 8 without one.</summary>
     public double UsualMixMin => RangeOf(DoughCause.Mixing)?.Middle ?? DoughCause.CentreMixMin;

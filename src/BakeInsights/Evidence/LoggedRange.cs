@@ -24,7 +24,7 @@ internal sealed record LoggedRange(DoughCause Cause, double Least, double Middle
         }
 
         var seen = Least == Most ? Text(Least, system) : $"{Text(Least, system)} to {Text(Most, system)}";
-        return $"{Cause.Title} of {Text(value, system)} is outside what the journal's bakes had ({seen}); there the answer leans on physics more than on them.";
+        return $"{Cause.Title} of {Text(value, system)} is outside what the journal's bakes had ({seen}); that the line goes on there is an assumption.";
     }
 
     private string Text(double value, UnitSystem system) => Cause == DoughCause.Mixing

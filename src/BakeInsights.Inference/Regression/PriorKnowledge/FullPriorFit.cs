@@ -1,26 +1,49 @@
 namespace BakeInsights.Inference;
 
 /// <summary>What is believed of a linear model's coefficients by priors and data together.</summary>
-public sealed class FullPriorFit
+public sealed class FullPriorFit : IFit
 {
     private readonly GivenSpread[] _parts;
 
-    internal FullPriorFit(IReadOnlyList<NormalPrior> priors, IEnumerable<GivenSpread> parts, int rowCount)
+    internal FullPriorFit(
+        IReadOnlyList<NormalPrior> priors, IEnumerable<GivenSpread> parts, IReadOnlyList<IReadOnlyList<double>> rows, IReadOnlyList<double> response)
     {
         Priors = [.. priors];
         _parts = [.. parts];
-        RowCount = rowCount;
-        MeanSpread = _parts.Sum(part => part.Weight * part.Spread);
+        Terms = [.. Priors.Select((prior, j) =>
+        {
+            var belief = Coefficient(j);
+            return new Term(prior.Column, belief.Mean, belief.StandardDeviation!.Value, double.PositiveInfinity);
+        })];
+        Summary = new FitSummary(
+            "linear regression with a prior of every coefficient and of the spread",
+            response.Count,
+            null,
+            _parts.Sum(part => part.Weight * part.Spread),
+            null,
+            null,
+            null);
+        Rows = [.. response.Select((y, i) =>
+        {
+            var fitted = rows[i].Zip(Terms, (x, term) => x * term.Estimate).Sum();
+            return new FitRow(i, y, fitted, y - fitted, null, null);
+        })];
     }
 
     /// <summary>The priors, in the order of the columns.</summary>
     public IReadOnlyList<NormalPrior> Priors { get; }
 
-    /// <summary>How many rows the fit rests on.</summary>
-    public int RowCount { get; }
+    /// <summary>
+    /// Mean and standard deviation of what is believed of each coefficient. Its distribution isn't quite normal; take
+    /// intervals from <see cref="Coefficient"/>.
+    /// </summary>
+    public IReadOnlyList<Term> Terms { get; }
 
-    /// <summary>The mean of what is believed of the residual standard deviation, in the response's unit.</summary>
-    public double MeanSpread { get; }
+    /// <summary>The fit as a whole. The residual standard deviation is the mean of what is believed of it.</summary>
+    public FitSummary Summary { get; }
+
+    /// <summary>The rows. What is fitted is the mean of what is believed.</summary>
+    public IReadOnlyList<FitRow> Rows { get; }
 
     /// <summary>What was believed of a coefficient before the data.</summary>
     /// <param name="column">The column, from 0.</param>

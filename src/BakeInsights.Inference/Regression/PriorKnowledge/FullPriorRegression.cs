@@ -46,7 +46,7 @@ public static class FullPriorRegression
         var (low, high) = spread.Range();
         return sums.IsInRange(low) && sums.IsInRange(high)
             ? new FullPriorFit(priors, SpreadGrid.Of(log => spread.LogDensity(log) + sums.LogDensity(log), low, high)
-                .Select(at => sums.Given(at.Spread, at.Weight)), rows.Count)
+                .Select(at => sums.Given(at.Spread, at.Weight)), rows, response)
             : new FitProblem(
                 FitProblemKind.OutOfRange,
                 [.. priors.Select(prior => prior.Column)],
