@@ -55,12 +55,12 @@ public static class KitchenDoughTemperatureView
     {
         var unit = figures.UnitOf(Dimension.Temperature);
         return new ViewTable(
-            "What warms the dough, the others held still: by physics and trade figures, by the journal alone, and by both.",
+            "What warms the dough, the others held still: by journal and physics together, by the journal alone, by physics and trade figures.",
             [
                 new ViewColumn("One step", false),
-                new ViewColumn($"Physics ({unit.Label})", true),
-                new ViewColumn($"Journal ({unit.Label})", true),
                 new ViewColumn($"Both ({unit.Label})", true),
+                new ViewColumn($"Journal ({unit.Label})", true),
+                new ViewColumn($"Physics ({unit.Label})", true),
             ],
             [
                 .. learned.Parts.Select(part =>
@@ -71,7 +71,7 @@ public static class KitchenDoughTemperatureView
                         "mixing" => ("mixing 1 min longer", unit.Factor),
                         _ => ($"{part.Name} 1 {unit.Label} warmer", 1),
                     };
-                    return new[] { step, Range(part.Physics, factor), Range(part.Journal, factor), Range(part.Together, factor) };
+                    return new[] { step, Range(part.Together, factor), Range(part.Journal, factor), Range(part.Physics, factor) };
                 }),
             ]);
     }

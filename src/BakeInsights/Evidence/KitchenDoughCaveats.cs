@@ -27,16 +27,10 @@ internal static class KitchenDoughCaveats
             yield break;
         }
 
-        foreach (var (one, other) in new[]
+        var pairs = Pairs(learned);
+        if (pairs.Count > 0)
         {
-            (DoughCause.Water, DoughCause.Room), (DoughCause.Water, DoughCause.Flour), (DoughCause.Flour, DoughCause.Room),
-        })
-        {
-            if (Correlation(learned, one, other) is { } r && Math.Abs(r) >= MovedTogether)
-            {
-                yield return $"{one.Title} and {Lower(other.Title)} moved together in the journal (correlation {Number(r, "0.00")}), so it tells "
-                    + "their parts apart mostly by what physics says of them.";
-            }
+            yield return $"Moved together in the journal: {string.Join(", ", pairs)}. It tells their parts apart mostly by what physics says of them.";
         }
 
         foreach (var part in learned.Parts.Where(part => part.IsConflict))
@@ -62,6 +56,17 @@ internal static class KitchenDoughCaveats
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
     }
+
+    private static List<string> Pairs(KitchenDoughTemperature learned) =>
+    [
+        .. new[]
+        {
+            (DoughCause.Water, DoughCause.Room), (DoughCause.Water, DoughCause.Flour), (DoughCause.Flour, DoughCause.Room),
+        }
+        .Select(pair => (pair.Item1, pair.Item2, Correlation: Correlation(learned, pair.Item1, pair.Item2)))
+        .Where(pair => Math.Abs(pair.Correlation ?? 0) >= MovedTogether)
+        .Select(pair => $"{pair.Item1.Name} and {Lower(pair.Item2.Title)} (correlation {Number(pair.Correlation!.Value, "0.00")})"),
+    ];
 
     /// <summary>The correlation of two causes; null where one never changed or bakes are few.</summary>
     private static double? Correlation(KitchenDoughTemperature learned, DoughCause one, DoughCause other)

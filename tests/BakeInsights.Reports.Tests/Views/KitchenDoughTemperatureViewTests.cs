@@ -42,10 +42,10 @@ public class KitchenDoughTemperatureViewTests
         var us = Rows(UnitSystem.Us);
 
         // A degree for each degree is the same number; °C of warming, and °C a minute, times 1.8.
-        Assert.Equal(metric.Skip(1).Take(3).Select(row => row[3]), us.Skip(1).Take(3).Select(row => row[3]));
+        Assert.Equal(metric.Skip(1).Take(3).Select(row => row[1]), us.Skip(1).Take(3).Select(row => row[1]));
         foreach (var row in new[] { 0, 4 })
         {
-            Assert.All(Numbers(metric[row][3]).Zip(Numbers(us[row][3])), pair => Assert.Equal(1.8 * pair.First, pair.Second, 0.02));
+            Assert.All(Numbers(metric[row][1]).Zip(Numbers(us[row][1])), pair => Assert.Equal(1.8 * pair.First, pair.Second, 0.02));
         }
 
         Assert.Equal("mixing for 8 min, all at 75 °F", us[0][0]);

@@ -89,8 +89,8 @@ public class KitchenDoughReservationTests
 
         Assert.Equal(
             [
-                "Water temperature and room temperature moved together in the journal (correlation −0.99), so it tells their parts apart mostly by "
-                    + "what physics says of them.",
+                "Moved together in the journal: water and room temperature (correlation −0.99). It tells their parts apart mostly by what physics says of "
+                    + "them.",
                 Common,
             ],
             Learn(bakes).Caveats(UnitSystem.Metric));
