@@ -9,11 +9,26 @@ public static class ObservedAgainstPredicted
     public static GenericChart Of(ModelAnswer answer, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var measure = answer.Result;
+        return Of(answer.Result, answer.Used, answer.Observed, answer.Expected, units);
+    }
+
+    /// <summary>The doughs of a kitchen; null where no bake was used.</summary>
+    public static GenericChart? Of(KitchenDoughTemperature learned, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(learned);
+        var measure = Measures.DoughTemperature;
+        return learned.Used.Count == 0
+            ? null
+            : Of(measure, learned.Used, [.. learned.Used.Select(bake => measure.Of(bake)!.Value)], learned.Expected, units);
+    }
+
+    private static GenericChart Of(
+        Measure measure, IReadOnlyList<Bake> used, IReadOnlyList<double> logged, IReadOnlyList<double> expected, UnitSystem units)
+    {
         var figures = new Figures(units);
         var unit = figures.UnitOf(measure.Dimension);
-        double[] observed = [.. answer.Observed.Select(unit.Value)];
-        double[] predicted = [.. answer.Expected.Select(unit.Value)];
+        double[] observed = [.. logged.Select(unit.Value)];
+        double[] predicted = [.. expected.Select(unit.Value)];
         double[] ends = [Math.Min(observed.Min(), predicted.Min()), Math.Max(observed.Max(), predicted.Max())];
         return ChartFrame.Around(
             $"{measure.Title}: what the fit expects, and what came",
@@ -24,7 +39,7 @@ public static class ObservedAgainstPredicted
                 "bake",
                 predicted.Cast<object>(),
                 observed,
-                answer.Used.Zip(answer.Expected, (bake, value) => HoverWords.Of(bake, figures, measure) + "<br>"
+                used.Zip(expected, (bake, value) => HoverWords.Of(bake, figures, measure) + "<br>"
                     + Traces.Words($"Expected: {figures.WithUnit(measure.Dimension, value)}")),
                 Palette.Series[0]));
     }

@@ -19,17 +19,27 @@ internal static class AnswerBlocks
         [.. answer.Terms.Select(Row)]);
 
     /// <summary>What the answer rests on: bakes used, bakes and terms left out.</summary>
-    public static ViewParagraph Basis(ModelAnswer answer, int bakes)
+    public static ViewParagraph Basis(ModelAnswer answer, int bakes) =>
+        Basis(answer.UsedCount, bakes, answer.LeftOutBakes, answer.LeftOutTerms, "Not in the model");
+
+    /// <summary>The same for what is no model's answer.</summary>
+    /// <param name="used">How many bakes were used.</param>
+    /// <param name="bakes">How many were asked about.</param>
+    /// <param name="leftOutBakes">The others, by reason.</param>
+    /// <param name="leftOutTerms">Terms that are missing.</param>
+    /// <param name="missing">What is said of such a term.</param>
+    public static ViewParagraph Basis(
+        int used, int bakes, IReadOnlyList<LeftOutBakes> leftOutBakes, IReadOnlyList<LeftOutTerm> leftOutTerms, string missing)
     {
-        var sentences = new List<string> { $"This rests on {answer.UsedCount} of {JournalView.Count(bakes, "bake")}." };
-        if (answer.LeftOutBakes.Count > 0)
+        var sentences = new List<string> { $"This rests on {used} of {JournalView.Count(bakes, "bake")}." };
+        if (leftOutBakes.Count > 0)
         {
-            var groups = answer.LeftOutBakes.Select(left =>
+            var groups = leftOutBakes.Select(left =>
                 $"{left.Count.ToString(CultureInfo.InvariantCulture)} with {left.Reason}{Named(left.Bakes)}");
             sentences.Add($"Left out: {string.Join("; ", groups)}.");
         }
 
-        sentences.AddRange(answer.LeftOutTerms.Select(left => $"Not in the model: {Words(left.Name)}. {left.Reason}"));
+        sentences.AddRange(leftOutTerms.Select(left => $"{missing}: {Words(left.Name)}. {left.Reason}"));
         return new ViewParagraph(string.Join(" ", sentences));
     }
 

@@ -10,6 +10,8 @@ public class FullPriorTests
     private static readonly NormalPrior[] Priors = [new("constant", 20, 8), new("speed", 3.2, 0.8)];
     private static readonly SpreadPrior Spread = new(10, 2);
 
+    public static IEnumerable<object[]> Names => HardCases.Names;
+
     [Theory]
     [InlineData("none", 0)]
     [InlineData("one", 1)]
@@ -37,8 +39,10 @@ public class FullPriorTests
         Close.Relative(Expected("inverse"), inverse.Estimate + 10, Tolerance);
         Close.Relative(Expected("inverse low"), inverse.Low + 10, Tolerance);
         Close.Relative(Expected("inverse high"), inverse.High + 10, Tolerance);
-        Close.Relative(Expected("spread"), fit.MeanSpread, Tolerance);
-        Assert.Equal(rows, fit.RowCount);
+        Close.Relative(Expected("spread"), fit.Summary.ResidualStandardDeviation, Tolerance);
+        Assert.Equal(rows, fit.Summary.RowCount);
+        Assert.Equal(rows, fit.Rows.Count);
+        Assert.All(fit.Rows, row => Close.Absolute(row.Observed!.Value, row.Fitted + row.Residual!.Value, 1e-9));
     }
 
     [Fact]
@@ -107,6 +111,15 @@ public class FullPriorTests
         Assert.Equal(kind, problem.Kind);
         Contract.Told(problem);
     }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Hard_cases_give_finite_numbers_or_a_problem(string name) => Contract.Keeps(name, (design, response) =>
+        FullPriorRegression.Fit(
+            [.. design.Names.Select(column => new NormalPrior(column, 0.5, 2))],
+            Spread,
+            [.. Enumerable.Range(0, design.RowCount).Select(design.Row)],
+            response).Select<IFit>(fit => fit));
 
     [Fact]
     public void Arguments_that_do_not_fit_together_are_programming_errors()
