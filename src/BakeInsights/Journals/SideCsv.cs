@@ -1,0 +1,57 @@
+using System.Globalization;
+using CsvHelper;
+
+namespace BakeInsights;
+
+/// <summary>Writes the files that lie beside the bakes as CSV in canonical columns and units.</summary>
+public static class SideCsv
+{
+    /// <summary><c>loaves.csv</c> of these loaves; the columns of the journal's own are left out, as below.</summary>
+    public static string Of(IReadOnlyList<Loaf> loaves) => Text(LoafColumns.All, loaves, loaf =>
+        [loaf.BakeId, loaf.Name, loaf.PieceG, loaf.LoafG, loaf.VolumeMl, loaf.HeightMm]);
+
+    /// <summary><c>scores.csv</c> of these scores.</summary>
+    public static string Of(IReadOnlyList<Score> scores) => Text(ScoreColumns.All, scores, score =>
+        [score.BakeId, score.Loaf, score.Judge, score.Attribute, score.Value]);
+
+    /// <summary><c>attributes.csv</c> of these attributes.</summary>
+    public static string Of(IReadOnlyList<ScoredAttribute> attributes) => Text(AttributeColumns.All, attributes, attribute =>
+        [attribute.Name, attribute.Low, attribute.High, attribute.Kind is { } kind ? AttributeColumns.Kind.Values[(int)kind] : null]);
+
+    /// <summary><c>cups.csv</c> of these weighed cups.</summary>
+    public static string Of(IReadOnlyList<WeighedCup> cups) => Text(CupColumns.All, cups, cup =>
+        [cup.Measurer, cup.Ingredient, cup.Method is { } method ? BakeColumns.FlourMeasure.Values[(int)method] : null, cup.Cup, cup.MassG]);
+
+    private static string Text<TRow>(IReadOnlyList<JournalColumn> columns, IReadOnlyList<TRow> rows, Func<TRow, object?[]> cells)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        using (var csv = CsvWriter.Create(text, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true))
+        {
+            csv.WriteRecord([.. columns.Select(column => column.Name)]);
+            foreach (var row in rows)
+            {
+                foreach (var cell in cells(row))
+                {
+                    Write(csv, cell);
+                }
+
+                csv.EndRecord();
+            }
+        }
+
+        return text.ToString();
+    }
+
+    private static void Write(CsvWriter csv, object? cell)
+    {
+        if (cell is double number)
+        {
+            csv.WriteField(number);
+        }
+        else
+        {
+            csv.WriteField(CellText.Marked((string?)cell ?? ""));
+        }
+    }
+}
