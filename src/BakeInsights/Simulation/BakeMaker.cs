@@ -181,10 +181,19 @@ internal sealed class BakeMaker
         var oven = _kitchen.Oven;
         var needed = oven.ProofMinutes * Math.Exp(
             (oven.ProofPower * (expected - _lnRiseAtCentre)) + (oven.ProofResidualSd * _draws.Normal()));
-        var off = hand.Proof + (_kitchen.Hands.ProofSd * _draws.Normal());
-        Set(row, C.Proof, _kitchen.Instruments.Written(needed * Math.Exp(off), 1));
-        row.Choices[C.PressTest.Index] = (int)PressTestOf(off);
-        return off;
+        var given = needed * Math.Exp(hand.Proof + (_kitchen.Hands.ProofSd * _draws.Normal()));
+        var gap = _kitchen.Habits.ProofLookEveryMin;
+        var isLookedAt = _draws.Happens(_kitchen.Habits.ShareProofLookedAt);
+        if (isLookedAt)
+        {
+            given = Math.Ceiling(given / gap) * gap;
+            Set(row, C.ProofNotReady, given - gap);
+        }
+
+        var logProof = Math.Log(given / needed);
+        Set(row, C.Proof, _kitchen.Instruments.Written(given, 1));
+        row.Choices[C.PressTest.Index] = (int)PressTestOf(logProof);
+        return logProof;
     }
 
     // ln(given / needed): a seventh less or more is still "slow to return". Our own choice.

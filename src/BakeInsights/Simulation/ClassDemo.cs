@@ -32,7 +32,8 @@ public static class ClassDemo
         Habits = new JournalHabits
         {
             ShareLookedAt = 0.6,
-            StopAfterMin = 180,
+            ShareProofLookedAt = 0.5,
+            StopAfterMin = 150,
             ShareByCup = 0.35,
             CupHandShare = 0.7,
             CupsWeighed = 5,

@@ -4,13 +4,20 @@ namespace BakeInsights;
 public sealed record JournalHabits
 {
     /// <summary>A journal in which nothing is missing and every rise is timed to the moment.</summary>
-    public static JournalHabits Complete { get; } = new() { ShareLookedAt = 0, ShareForgotten = 0, ShareLoavesForgotten = 0 };
+    public static JournalHabits Complete { get; } =
+        new() { ShareLookedAt = 0, ShareForgotten = 0, ShareLoavesForgotten = 0 };
 
     /// <summary>The share of doughs that are looked at now and then; the others are watched.</summary>
     public double ShareLookedAt { get; init; } = 0.35;
 
     /// <summary>Minutes between looks.</summary>
     public double LookEveryMin { get; init; } = LookSpacing.UsualMin;
+
+    /// <summary>The share of proofs that are looked at now and then; they end at a look, so mostly a little late.</summary>
+    public double ShareProofLookedAt { get; init; }
+
+    /// <summary>Minutes between looks at a proof.</summary>
+    public double ProofLookEveryMin { get; init; } = 5;
 
     /// <summary>Minutes after which a first rise is stopped, ready or not; null where people wait.</summary>
     public double? StopAfterMin { get; init; }
