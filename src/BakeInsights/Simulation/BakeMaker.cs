@@ -151,7 +151,10 @@ internal sealed class BakeMaker
         var minutes = Math.Exp(lnMinutes);
         var isLookedAt = _draws.Happens(habits.ShareLookedAt);
         var isForgotten = _draws.Happens(habits.ShareForgotten);
-        var isStopped = minutes > habits.StopAfterMin;
+
+        // Nobody waits longer than the column is long.
+        var bell = Math.Min(habits.StopAfterMin ?? double.PositiveInfinity, C.Rise.High - habits.LookEveryMin);
+        var isStopped = minutes > bell;
         if (isForgotten)
         {
             return lnMinutes;
@@ -160,7 +163,7 @@ internal sealed class BakeMaker
         row.Choices[C.RiseOutcome.Index] = (int)(isStopped ? RiseOutcome.Stopped : RiseOutcome.Ready);
         if (isStopped)
         {
-            Set(row, C.Rise, habits.StopAfterMin!.Value);
+            Set(row, C.Rise, bell);
         }
         else if (isLookedAt)
         {
@@ -183,6 +186,7 @@ internal sealed class BakeMaker
             (oven.ProofPower * (expected - _lnRiseAtCentre)) + (oven.ProofResidualSd * _draws.Normal()));
         var given = needed * Math.Exp(hand.Proof + (_kitchen.Hands.ProofSd * _draws.Normal()));
         var gap = _kitchen.Habits.ProofLookEveryMin;
+        given = Math.Min(given, C.Proof.High - gap);
         var isLookedAt = _draws.Happens(_kitchen.Habits.ShareProofLookedAt);
         if (isLookedAt)
         {

@@ -13,11 +13,6 @@ internal sealed record KitchenHand(string Baker, string? Bench, double Rise, dou
     public static KitchenHand[] Of(VirtualKitchen kitchen, int seed)
     {
         var hands = kitchen.Hands;
-        if (hands.Bakers.IsDefaultOrEmpty)
-        {
-            throw new ArgumentException("A kitchen has at least one baker.", nameof(kitchen));
-        }
-
         var draws = new Draws(seed, Draws.Purpose.Hands);
         var benches = hands.Benches.IsDefaultOrEmpty ? 1 : hands.Benches.Length;
         var benchRise = new double[benches];

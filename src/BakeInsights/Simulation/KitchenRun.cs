@@ -13,6 +13,7 @@ internal static class KitchenRun
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(months, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(bakesPerMonth);
+        KitchenSettings.Require(kitchen);
         var baker = new BakeMaker(kitchen, seed);
         var bakes = new Bake[months * bakesPerMonth];
         for (var i = 0; i < bakes.Length; i++)

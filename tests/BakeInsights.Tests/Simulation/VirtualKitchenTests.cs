@@ -141,6 +141,49 @@ public class VirtualKitchenTests
         Assert.Contains(pairs, pair => pair.Second.PressTest == PressTest.KeepsDent);
     }
 
+    [Fact]
+    public void Whatever_the_truth_bakes_are_numbers_that_columns_can_hold() => Gen.Select(
+        Gen.Int, Gen.Double[-2, 2], Gen.Double[-20, 20], Gen.Double[0, 3], Gen.Double[0, 20], Gen.Double[0, 1]).Sample(
+        (seed, slope, volume, chance, spreadC, share) =>
+        {
+            var usual = VirtualKitchen.Usual;
+            var kitchen = usual with
+            {
+                Truth = usual.Truth with { RiseDoughTemperature = slope, VolumeHydration = volume, RiseResidualSd = chance },
+                Practice = usual.Practice with { DoughTemperatureSdC = spreadC },
+                Habits = new JournalHabits { ShareLookedAt = share, ShareProofLookedAt = share, ShareByCup = share, CupHandShare = share },
+            };
+            Assert.All(kitchen.Bakes(seed, 10), bake =>
+            {
+                var written = BakeColumns.All.OfType<QuantityColumn>().Where(column => bake[column] is not null).ToList();
+                Assert.All(written, column => Assert.InRange(bake[column]!.Value, column.Low, column.High));
+                Assert.True(bake[BakeColumns.RiseNotReady] is null || bake[BakeColumns.RiseNotReady] < bake[BakeColumns.Rise]);
+                Assert.True(bake[BakeColumns.ProofNotReady] is null || bake[BakeColumns.ProofNotReady] < bake[BakeColumns.Proof]);
+                Assert.True(bake[BakeColumns.Loaf] is null || bake[BakeColumns.Loaf] * bake[BakeColumns.LoafCount] < bake[BakeColumns.Dough]);
+            });
+        },
+        iter: 300);
+
+    [Fact]
+    public void Settings_that_no_kitchen_has_are_refused()
+    {
+        var usual = VirtualKitchen.Usual;
+        VirtualKitchen[] impossible =
+        [
+            usual with { Hands = new KitchenHands { Bakers = [] } },
+            usual with { Habits = new JournalHabits { CupHandShare = 1.1 } },
+            usual with { Habits = new JournalHabits { LookEveryMin = 0 } },
+            usual with { Habits = new JournalHabits { ShareByCup = 1, Filling = FlourMeasure.Weighed } },
+            usual with { Practice = new DoughPractice { YeastPct = KitchenRange.Only(0) } },
+            usual with { Truth = new KitchenTruth { RiseMinutesAtCentre = double.NaN } },
+        ];
+        Assert.All(impossible, kitchen => Assert.Throws<ArgumentException>(() => kitchen.Bakes(1, 1)));
+        Assert.Throws<ArgumentException>(() => usual.ByCup(FlourMeasure.Weighed));
+        Assert.Throws<ArgumentOutOfRangeException>(() => VirtualKitchen.TradeEffects(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => usual.Bakes(1, -1));
+        Assert.Empty(usual.Bakes(1, 0));
+    }
+
     private static double Mean(VirtualKitchen kitchen, QuantityColumn column) =>
         kitchen.Bakes(9, 300).Average(bake => bake[column]!.Value);
 
