@@ -6,6 +6,9 @@ namespace BakeInsights;
 /// </summary>
 public sealed record KitchenTruth
 {
+    /// <summary>Salt of a usual dough, in percent of flour (usual 1.8 to 2, common practice).</summary>
+    internal const double UsualSaltPct = 2;
+
     /// <summary>Minutes of first rise at the centre with 1 % instant yeast and no salt.</summary>
     public double RiseMinutesAtCentre { get; init; } = 88;
 
@@ -20,6 +23,9 @@ public sealed record KitchenTruth
 
     /// <summary>Slope of ln(minutes) for each percent of salt.</summary>
     public double RiseSalt { get; init; } = 0.07;
+
+    /// <summary>Slope of ln(minutes) for each percent of sugar; the demo month's doughs have none.</summary>
+    public double RiseSugar { get; init; }
 
     /// <summary>Standard deviation of ln(minutes) about its mean.</summary>
     public double RiseResidualSd { get; init; } = 0.07;
@@ -44,4 +50,70 @@ public sealed record KitchenTruth
 
     /// <summary>Standard deviation of specific volume about its mean, in mL/g.</summary>
     public double VolumeResidualSd { get; init; } = 0.13;
+
+    /// <summary>The truth of the terms that <see cref="BakeInsights.RiseTime"/> asks for, by their names.</summary>
+    public IReadOnlyDictionary<string, double> RiseTime => new Dictionary<string, double>
+    {
+        [FittedModel.Intercept] = Math.Log(RiseMinutesAtCentre),
+        [BakeInsights.RiseTime.DoughTemperatureTerm] = RiseDoughTemperature,
+        [BakeInsights.RiseTime.LogYeastTerm] = RiseLogYeast,
+        [BakeInsights.RiseTime.HydrationTerm] = RiseHydration,
+        [BakeInsights.RiseTime.SaltTerm] = RiseSalt,
+        [BakeInsights.RiseTime.SugarTerm] = RiseSugar,
+    };
+
+    /// <summary>The truth of the terms that <see cref="BakeInsights.LoafVolume"/> asks for, by their names.</summary>
+    public IReadOnlyDictionary<string, double> LoafVolume => new Dictionary<string, double>
+    {
+        [FittedModel.Intercept] = VolumeAtCentre,
+        [BakeInsights.LoafVolume.HydrationTerm] = VolumeHydration,
+        [BakeInsights.LoafVolume.DoughTemperatureTerm] = VolumeDoughTemperature,
+        [BakeInsights.LoafVolume.HydrationSquaredTerm] = VolumeHydrationSquared,
+        [BakeInsights.LoafVolume.DoughTemperatureSquaredTerm] = VolumeDoughTemperatureSquared,
+        [BakeInsights.LoafVolume.ProductTerm] = VolumeHydrationXDoughTemperature,
+    };
+
+    /// <summary>The hydration of the largest loaf at 24 °C, in percent; null where the volume has no peak.</summary>
+    public double? BestHydrationPct => VolumeHydrationSquared < 0
+        ? ModelAnswer.CentreHydrationPct - (VolumeHydration / (2 * VolumeHydrationSquared))
+        : null;
+
+    /// <summary>
+    /// The truth of a kitchen in which nothing moves anything: the same spreads of one bake, all else 0, and rises as
+    /// long as those of a dough with 2 % salt here.
+    /// </summary>
+    public KitchenTruth WithoutEffects() => new()
+    {
+        RiseMinutesAtCentre = RiseMinutesAtCentre * Math.Exp(RiseSalt * UsualSaltPct),
+        RiseDoughTemperature = 0,
+        RiseHydration = 0,
+        RiseLogYeast = 0,
+        RiseSalt = 0,
+        RiseResidualSd = RiseResidualSd,
+        VolumeAtCentre = VolumeAtCentre,
+        VolumeHydration = 0,
+        VolumeHydrationSquared = 0,
+        VolumeDoughTemperature = 0,
+        VolumeDoughTemperatureSquared = 0,
+        VolumeResidualSd = VolumeResidualSd,
+    };
+
+    /// <summary>What the rest of the dough makes of ln(minutes), temperature and chance left out.</summary>
+    internal double LnRiseOf(double hydrationPct, double yeastPct, double saltPct, double sugarPct) =>
+        Math.Log(RiseMinutesAtCentre)
+        + (RiseHydration * (hydrationPct - ModelAnswer.CentreHydrationPct))
+        + (RiseLogYeast * Math.Log(yeastPct))
+        + (RiseSalt * saltPct)
+        + (RiseSugar * sugarPct);
+
+    /// <summary>Specific volume in mL/g, chance left out.</summary>
+    internal double SpecificVolume(double doughC, double hydrationPct)
+    {
+        var warmth = doughC - ModelAnswer.CentreTemperatureC;
+        var wetness = hydrationPct - ModelAnswer.CentreHydrationPct;
+        return VolumeAtCentre
+            + (wetness * (VolumeHydration + (VolumeHydrationSquared * wetness)))
+            + (warmth * (VolumeDoughTemperature + (VolumeDoughTemperatureSquared * warmth)))
+            + (VolumeHydrationXDoughTemperature * wetness * warmth);
+    }
 }
