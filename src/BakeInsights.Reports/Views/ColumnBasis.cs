@@ -18,7 +18,8 @@ internal static class ColumnBasis
             sentences.Add($"Held still: {string.Join(", ", heldStill.Select(Words))}.");
         }
 
-        sentences.AddRange(notHeld.Select(term => $"Not held still: {Words(term.Name)}. {term.Reason}"));
+        sentences.AddRange(notHeld.GroupBy(term => term.Reason)
+            .Select(terms => $"Not held still: {string.Join(", ", terms.Select(term => Words(term.Name)))} ({char.ToLowerInvariant(terms.Key[0])}{terms.Key[1..].TrimEnd('.')})."));
         return new ViewParagraph(string.Join(" ", sentences));
     }
 

@@ -21,12 +21,12 @@ public static class ColumnView
 
     private static View Of(ColumnAnswer answer, int bakes, Figures figures) => new(
     [
-        new ViewHeading($"{answer.Result.Title} and {answer.ColumnTitle}"),
+        new ViewHeading(DifferenceWords.Sentence($"{answer.Result.Title} and {answer.ColumnTitle}")),
         new ViewParagraph(Headline(answer, figures)),
         answer.Form == ColumnForm.Levels ? Levels(answer, figures) : Along(answer, figures),
         Tests(answer),
         ColumnBasis.Of(bakes, answer.Used.Count, answer.LeftOutBakes, answer.HeldStill, answer.LeftOutTerms),
-        new ViewList(answer.Finding.Caveats),
+        new ViewList(answer.Caveats),
     ]);
 
     private static string Headline(ColumnAnswer answer, Figures figures)

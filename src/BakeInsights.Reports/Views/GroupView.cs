@@ -19,7 +19,7 @@ public static class GroupView
 
     private static View Of(GroupAnswer answer, int bakes, Figures figures) => new(
     [
-        new ViewHeading($"{answer.Result.Title} by {answer.ColumnTitle}"),
+        new ViewHeading(DifferenceWords.Sentence($"{answer.Result.Title} by {answer.ColumnTitle}")),
         new ViewParagraph(Headline(answer, figures)),
         Table(answer, figures),
         ColumnBasis.Of(bakes, answer.Used.Count, answer.LeftOutBakes, answer.HeldStill, answer.LeftOutTerms),
@@ -63,7 +63,7 @@ public static class GroupView
         ];
         return new ViewTable(
             isPooled
-                ? "Own mean: by its own bakes, all else as in the average bake. From the mean of all: drawn towards it as far as the bakes are few. In the order of names."
+                ? "Own mean: by its own bakes, all else as in the average bake. From the mean of all: of all such, not of these alone, and drawn towards it as far as the bakes are few. In the order of names."
                 : "Own mean: by its own bakes, all else as in the average bake. In the order of names.",
             columns,
             [.. answer.Groups.Select(group => Row(group, unit))]);

@@ -14,6 +14,7 @@ public sealed class ColumnAnswer
         Levels = Form == ColumnForm.Levels ? ColumnEffects.Means(fit, scale) : [];
         Largest = ColumnEffects.Largest(fit, scale);
         (Best, WhyNoBest) = Form == ColumnForm.Curve ? ColumnEffects.Best(fit) : (null, "");
+        Caveats = [.. ColumnFindings.Caveats(fit)];
         Finding = ColumnFindings.Of(fit, Largest);
     }
 
@@ -111,6 +112,9 @@ public sealed class ColumnAnswer
 
     /// <summary>The level of a bake used, as <see cref="Levels"/> spells it.</summary>
     public string LevelOf(Bake bake) => _fit.Rows.LevelsOf(_fit.Rows.Column).NameOf(bake);
+
+    /// <summary>What to bear in mind, one sentence each.</summary>
+    public IReadOnlyList<string> Caveats { get; }
 
     /// <summary>The answer as one question of a family, not yet judged.</summary>
     public Finding Finding { get; }

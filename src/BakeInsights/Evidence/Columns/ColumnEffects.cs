@@ -128,5 +128,5 @@ internal static class ColumnEffects
     private static double[] Indicator(int levels, int level) =>
         [.. Enumerable.Range(1, levels - 1).Select(other => other == level ? 1.0 : 0.0)];
 
-    private static string Spelled(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Spelled(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 }

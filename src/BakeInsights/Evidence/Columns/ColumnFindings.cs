@@ -35,7 +35,7 @@ internal static class ColumnFindings
             OddBakes = odd,
             WithoutOddBakes = Without(fit, largest, odd),
             MovedTogetherWith = MovedTogether(fit),
-            Caveats = [.. Caveats(fit)],
+            Caveats = [.. NotHeldStill(fit), .. Caveats(fit)],
             NextStep = rows.Form == ColumnForm.Levels
                 ? $"Bake pairs on the same day that differ in {title} alone."
                 : $"Bake two doughs on the same day, one low and one high in {title}, all else alike.",
@@ -82,7 +82,13 @@ internal static class ColumnFindings
         ];
     }
 
-    private static IEnumerable<string> Caveats(ColumnFit fit)
+    /// <summary>What the model lacks, for a finding that is shown without the rest of its answer.</summary>
+    public static IEnumerable<string> NotHeldStill(ColumnFit fit) => fit.Rows.LeftOutTerms.Count == 0
+        ? []
+        : [$"Not held still: {string.Join(", ", fit.Rows.LeftOutTerms.Select(term => term.Name.Replace('_', ' ')))}."];
+
+    /// <summary>What to bear in mind.</summary>
+    public static IEnumerable<string> Caveats(ColumnFit fit)
     {
         if (fit.Rows.Form == ColumnForm.Levels && fit.Test.ExtraDegreesOfFreedom > 1)
         {
@@ -92,11 +98,6 @@ internal static class ColumnFindings
         if (fit.Rows.Form == ColumnForm.Curve)
         {
             yield return "The difference named is the largest along the curve; its interval counts that it was picked.";
-        }
-
-        if (fit.Rows.LeftOutTerms.Count > 0)
-        {
-            yield return $"Not held still: {string.Join(", ", fit.Rows.LeftOutTerms.Select(term => term.Name.Replace('_', ' ')))}.";
         }
 
         yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";

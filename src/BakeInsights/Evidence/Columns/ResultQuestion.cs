@@ -47,5 +47,6 @@ internal static class ResultQuestion
 
     private static Exclusion Missing(Measure result) => new($"no {Lower(result.Title)}", bake => result.Of(bake) is null);
 
-    private static string Lower(string title) => title.Length > 1 && char.IsUpper(title[1]) ? title : title.ToLowerInvariant();
+    /// <summary>A title inside a sentence.</summary>
+    public static string Lower(string title) => title.Length > 1 && char.IsUpper(title[1]) ? title : title.ToLowerInvariant();
 }

@@ -16,6 +16,7 @@ public sealed class GroupAnswer
         Groups = GroupEffects.Of(model, Scale, Overall);
         (Spread, SpreadPct) = GroupEffects.Spread(model, Scale, Overall);
         Largest = ColumnEffects.Largest(model.Fixed, Scale);
+        Caveats = [.. GroupFindings.Caveats(this)];
         Finding = GroupFindings.Of(this);
     }
 
@@ -75,7 +76,7 @@ public sealed class GroupAnswer
     public MixedFit? Mixed => _model.Mixed;
 
     /// <summary>What to bear in mind, one sentence each.</summary>
-    public IReadOnlyList<string> Caveats => Finding.Caveats;
+    public IReadOnlyList<string> Caveats { get; }
 
     /// <summary>The answer as one question of a family, not yet judged.</summary>
     public Finding Finding { get; }
@@ -85,7 +86,7 @@ public sealed class GroupAnswer
 
     internal ColumnFit FixedFit => _model.Fixed;
 
-    internal ResultScale Scale => new(ResultQuestion.IsLogarithmic(Result));
+    private ResultScale Scale => new(ResultQuestion.IsLogarithmic(Result));
 
     private static double[] Average(Design design) => [.. design.Columns.Select(column => column.Values.Average())];
 

@@ -17,14 +17,15 @@ internal static class GroupFindings
             Contrast = Contrast.Between(answer.Spread is null
                 ? $"{answer.ColumnTitle}: {answer.Largest.To} against {answer.Largest.From}"
                 : $"the two of {answer.Groups.Count} that lie farthest apart, {answer.Largest.To} against {answer.Largest.From}"),
-            Caveats = [.. Caveats(answer)],
+            Caveats = [.. ColumnFindings.NotHeldStill(answer.FixedFit), .. answer.Caveats],
             NextStep = answer.Groups.Any(group => group.Count < 3)
                 ? $"Let every {answer.ColumnTitle} bake the same dough three times or more."
                 : $"Let two of them bake the same dough on the same day, and look at how each measures and judges readiness.",
         };
     }
 
-    private static IEnumerable<string> Caveats(GroupAnswer answer)
+    /// <summary>What to bear in mind.</summary>
+    public static IEnumerable<string> Caveats(GroupAnswer answer)
     {
         if (answer.Groups.Count < GroupQuestion.FewestForSpread)
         {
@@ -38,11 +39,6 @@ internal static class GroupFindings
         if (answer.Spread is { High: null })
         {
             yield return "The groups lie closer together than chance alone would set them; look whether results were copied from one to another.";
-        }
-
-        if (answer.LeftOutTerms.Count > 0)
-        {
-            yield return $"Not held still: {string.Join(", ", answer.LeftOutTerms.Select(term => term.Name.Replace('_', ' ')))}.";
         }
 
         yield return "A group's difference is all that went with it: its hands, its tools, its place and its days. It ranks nobody.";
