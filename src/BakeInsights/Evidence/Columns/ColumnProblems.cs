@@ -89,7 +89,8 @@ internal static class ColumnProblems
         string[] others =
         [
             .. problem.Columns.Skip(1).Where(name => name != "constant")
-                .Select(name => name.Replace(heldPrefix, "", StringComparison.Ordinal).Split(" = ")[0].Replace('_', ' ')).Distinct(),
+                .Select(name => name.Replace(heldPrefix, "", StringComparison.Ordinal).Split(" = ")[0])
+                .Where(name => name != problem.Columns[0].Split(" = ")[0]).Select(name => name.Replace('_', ' ')).Distinct(),
         ];
         return others.Length > 0 ? others : ["nothing else, and never varied"];
     }

@@ -43,8 +43,8 @@ public class ColumnCoverageTests
         {
             var celsius = Math.Round(Normal.Sample(random, 24, 2), 1);
             var level = i % levels;
-            var minutes = 90 * Math.Exp((-0.09 * (celsius - 24)) + (perLevel * level) + (i % 3 == 0 ? 0.2 : 0) + Normal.Sample(random, 0, 0.1));
-            return OwnColumnBakes.Of(i, minutes, celsius, i % 3 == 0 ? "north" : "south", ("dose", $"{level}"));
+            var minutes = 90 * Math.Exp((-0.09 * (celsius - 24)) + (perLevel * level) + (2 * i < bakes ? 0.2 : 0) + Normal.Sample(random, 0, 0.1));
+            return OwnColumnBakes.Of(i, minutes, celsius, 2 * i < bakes ? "north" : "south", ("dose", $"{level}"));
         });
         return ColumnQuestion.Ask([.. rows], Measures.RiseTime, "dose", form, ["group"]).Value;
     }

@@ -36,7 +36,8 @@ public class GroupQuestionTests
         Nearly.Equal(RExpected.Of("benches", "p"), answer.Finding.PValue);
         Nearly.Equal(RExpected.Of("benches", "own mean cherry"), Math.Log(cherry.OwnMean.Value));
         Nearly.Equal(RExpected.Of("benches", "own mean cherry low"), Math.Log(cherry.OwnMean.Low!.Value));
-        Assert.Equal(("rise_time.between_group", ["dough_temperature"]), (answer.Finding.Name, answer.HeldStill));
+        Assert.Equal("rise_time.between_group", answer.Finding.Name);
+        Assert.Equal(["dough_temperature"], answer.HeldStill);
         Assert.Equal(Strength.Firm, FindingFamily.Judge([answer.Finding], []).Answers[0].Strength);
     }
 
