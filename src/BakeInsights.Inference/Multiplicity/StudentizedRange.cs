@@ -16,10 +16,10 @@ internal static class StudentizedRange
     /// <summary>Half the width, in standard errors, beyond which the normal density is below rounding.</summary>
     private const double Reach = 8.5;
 
-    /// <summary>The rule's step, in standard errors: half of it moves no quantile by 1e-10. Our own choice.</summary>
-    private const double Step = 0.4;
+    /// <summary>The rule's step, in standard errors; at 0.4 the quantile of 17 means is off by 1e-7. Our own choice.</summary>
+    private const double Step = 0.25;
 
-    /// <summary>A weight that moves no quantile by 1e-10. Our own choice.</summary>
+    /// <summary>A weight too small to be counted. Our own choice.</summary>
     private const double Negligible = 1e-13;
 
     private const double Accuracy = 1e-10;
