@@ -8,8 +8,14 @@ internal static class ChartFrame
     /// <summary>Traces in the frame.</summary>
     public static GenericChart Around(string title, string xTitle, string yTitle, params IEnumerable<Trace> traces)
     {
+        return Around(title, Axis(xTitle), yTitle, traces);
+    }
+
+    /// <summary>Traces in the frame, over an axis of the chart's own.</summary>
+    public static GenericChart Around(string title, Dictionary<string, object> xAxis, string yTitle, params IEnumerable<Trace> traces)
+    {
         var layout = Layout(title);
-        layout.SetProperty("xaxis", Axis(xTitle));
+        layout.SetProperty("xaxis", xAxis);
         layout.SetProperty("yaxis", Axis(yTitle));
         return With(layout, traces);
     }

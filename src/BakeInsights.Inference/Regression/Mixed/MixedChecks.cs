@@ -24,6 +24,30 @@ internal static class MixedChecks
         $"The search for the spread between groups of {groups} didn't come to rest.",
         "Leave the slope by group out, or add groups.");
 
+    /// <summary>The problem of no row being left over within groups.</summary>
+    public static FitProblem NothingWithin(string groups, string parts, int rowsMissing) => new(
+        FitProblemKind.TooFewRows,
+        [groups],
+        $"Once each group of {groups} has its own {parts}, no row is left over to estimate the spread "
+            + "within groups from.",
+        $"Add {rowsMissing} or more rows to groups that are there.");
+
+    /// <summary>The problem of columns that are the groups.</summary>
+    public static FitProblem ToldApart(string groups) => new(
+        FitProblemKind.TooFewGroups,
+        [groups],
+        $"The columns by themselves tell all groups of {groups} apart, so nothing is left to estimate "
+            + "the spread between groups from.",
+        $"Add groups of {groups}, or leave out columns that are the same throughout each group.");
+
+    /// <summary>The problem of a response that groups and columns explain entirely.</summary>
+    public static FitProblem NoSpreadWithin(string response, string groups) => new(
+        FitProblemKind.NoSpread,
+        [response, groups],
+        $"Within the groups of {groups} the columns explain {response} entirely, so there is no "
+            + "spread within groups to compare with.",
+        $"Add rows in which {response} varies within a group.");
+
     /// <summary>The first problem of the rows' division into groups; null if there is none.</summary>
     /// <param name="reduction">The rows along orthonormal columns, the response's residuals last.</param>
     /// <param name="rows">The number of rows.</param>
@@ -38,30 +62,15 @@ internal static class MixedChecks
         var parts = reduction.HasSlope ? "level and slope" : "level";
         if (within < 1)
         {
-            return new FitProblem(
-                FitProblemKind.TooFewRows,
-                [names.Groups],
-                $"Once each group of {names.Groups} has its own {parts}, no row is left over to estimate the spread "
-                    + "within groups from.",
-                $"Add {1 - within} or more rows to groups that are there.");
+            return NothingWithin(names.Groups, parts, 1 - within);
         }
 
         if (between < 1)
         {
-            return new FitProblem(
-                FitProblemKind.TooFewGroups,
-                [names.Groups],
-                $"The columns by themselves tell all groups of {names.Groups} apart, so nothing is left to estimate "
-                    + "the spread between groups from.",
-                $"Add groups of {names.Groups}, or leave out columns that are the same throughout each group.");
+            return ToldApart(names.Groups);
         }
 
-        return leftOver ? null : new FitProblem(
-            FitProblemKind.NoSpread,
-            [names.Response, names.Groups],
-            $"Within the groups of {names.Groups} the columns explain {names.Response} entirely, so there is no "
-                + "spread within groups to compare with.",
-            $"Add rows in which {names.Response} varies within a group.");
+        return leftOver ? null : NoSpreadWithin(names.Response, names.Groups);
     }
 
     /// <summary>

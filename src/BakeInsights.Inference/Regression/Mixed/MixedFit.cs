@@ -13,9 +13,11 @@ public sealed class MixedFit : IFit
     private readonly OrthonormalColumns _columns;
     private readonly DevianceDerivatives _at;
     private readonly SatterthwaiteDegrees _degrees;
+    private readonly MixedParts _parts;
 
     internal MixedFit(LeastSquaresFit start, MixedParts parts, MixedCriterion criterion)
     {
+        _parts = parts;
         (Criterion, Design, Boundary) = (criterion, start.Design, parts.Minimum.Boundary);
         (_columns, _at) = (parts.Columns, parts.Minimum.At);
         _degrees = new SatterthwaiteDegrees(_at, parts.Minimum.Factor, parts.Deviance.Divisor);
@@ -88,6 +90,18 @@ public sealed class MixedFit : IFit
     /// <exception cref="ArgumentException">The number of weights is not the number of columns.</exception>
     public double Covariance(IReadOnlyList<double> first, IReadOnlyList<double> second) =>
         Variances.Residual * SmallMatrix.Quadratic(_at.Inverse, Whitened(first), Whitened(second));
+
+    /// <summary>
+    /// The intervals of the groups' departures, in the order of <see cref="GroupEffects"/>, with the spread between
+    /// groups counted as unknown: unlike those of <see cref="PredictedEffect"/> they also hold for a handful of groups,
+    /// and where the variance between groups is estimated as 0.
+    /// </summary>
+    /// <param name="level">The probability, between 0 and 1.</param>
+    /// <exception cref="InvalidOperationException">The fit is not restricted, or has slopes by group.</exception>
+    public IReadOnlyList<Interval> AveragedIntervals(double level) =>
+        Criterion == MixedCriterion.Restricted && _parts.Line is null
+            ? AveragedEffects.Intervals(_parts, level)
+            : throw new InvalidOperationException("Averages are of restricted fits without slopes by group.");
 
     private FitSummary Summarize(MixedParts parts)
     {
