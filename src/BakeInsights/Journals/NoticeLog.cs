@@ -44,12 +44,16 @@ internal sealed class NoticeLog
     /// <summary>From now on, and of those so far, only the first remarks of each code are kept.</summary>
     public void KeepFirstOfEachCode()
     {
-        if (_isFull)
+        if (!_isFull)
         {
-            return;
+            _isFull = true;
+            Thin();
         }
+    }
 
-        _isFull = true;
+    // Apart from its only caller, which is called for every bake: what the closure captures is made on entry.
+    private void Thin()
+    {
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         _notices.RemoveAll(notice => (seen[notice.Code] = seen.GetValueOrDefault(notice.Code) + 1) > KeptOfEachCode);
         _notices.TrimExcess();
