@@ -46,6 +46,8 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
         passing.Finish();
         if (kept.All is not { } rows)
         {
+            SideFiles.PassOver(path, stream.Log);
+
             // The bakes are gone, and their names with them; only what was said of their rows may hold a name.
             var reading = hidesNames ? JournalReading.Of(path, hidesNames: true) : stream.Reading;
             return new(

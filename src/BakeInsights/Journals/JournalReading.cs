@@ -41,6 +41,7 @@ public sealed record JournalReading(
             return Finish(JournalReader.Assemble(path, rows, stream), canonical, hidesNames);
         }
 
+        SideFiles.PassOver(path, stream.Log);
         return Finish(path, stream.Reading, canonical, used, names?.Finish());
     }
 

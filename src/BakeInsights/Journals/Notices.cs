@@ -53,6 +53,11 @@ internal static class Notices
         $"This bake_id is already that of {first.File}, line {Number(first.Line)}; the first stays.",
         "Give each bake a bake_id of its own, or delete the copy.");
 
+    public static Notice IdNeighboursOnly(SourceLine at, string id) => new(
+        at.File, at.Line, BakeColumns.Id.Name, "BAKE_ID_NEIGHBOURS", Gravity.Noted, id,
+        $"{Number(BakeIds.Remembered)} bakes have gone before; from here on a bake_id is compared with that of the row before only.",
+        "Nothing, if the rows are sorted by bake_id; otherwise sort them, so that a bake_id that comes twice is found.");
+
     public static Notice RowEmpty(SourceLine at, string text) => Row(
         at, "", "ROW_EMPTY", text, "The row has no cell with anything in it.", "Delete the row.");
 
@@ -150,6 +155,11 @@ internal static class Notices
 
     public static Notice FileUnread(string file, JournalFileException failure) => new(
         file, 1, "", "FILE_UNREAD", Gravity.Unread, "", failure.Reason, failure.Remedy);
+
+    public static Notice FilePassedOver(string file) => new(
+        file, 1, "", "FILE_PASSED_OVER", Gravity.Noted, "",
+        $"This file was not read: the journal has more than {Number(JournalReader.KeptBakes)} bakes.",
+        "Nothing, if it is not needed; otherwise part the journal into folders of fewer bakes, such as one for each year.");
 
     public static Notice CellNeeded(SourceLine at, string column, string text) => Row(
         at, column, "CELL_NEEDED", text, "The row can't do without this cell.", "Write it, or delete the row.");
