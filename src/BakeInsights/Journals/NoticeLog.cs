@@ -41,6 +41,17 @@ internal sealed class NoticeLog
         }
     }
 
+    /// <summary>Adds a remark in the place of one that says less of the same cell; null where there is none.</summary>
+    public void Replace(Notice? lesser, Notice better)
+    {
+        if (lesser is not null && _notices.Remove(lesser) && --_counts[lesser.Code] == 0)
+        {
+            _counts.Remove(lesser.Code);
+        }
+
+        Add(better);
+    }
+
     /// <summary>From now on, and of those so far, only the first remarks of each code are kept.</summary>
     public void KeepFirstOfEachCode()
     {

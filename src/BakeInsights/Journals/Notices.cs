@@ -237,6 +237,12 @@ internal static class Notices
             "Correct the decimal point, or the unit.");
     }
 
+    public static Notice DecimalSlipPossible(
+        SourceLine at, QuantityColumn column, double cell, double value, double median, double meant, string unit) => Doubt(
+        at, column.Name, "DECIMAL_SLIP_POSSIBLE", Exact(cell),
+        $"{Number(value)}{unit} is far from the journal's median, {Number(median)}{unit}; with the decimal point moved it would be {Number(meant)}{unit}.",
+        "Correct the decimal point; nothing to do if it is so.");
+
     public static Notice ValueUnusual(SourceLine at, string column, string text, UsualRange range, double value)
     {
         var unit = UnitOf(range.Column);
@@ -327,7 +333,8 @@ internal static class Notices
     private static Notice Doubt(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Doubted, text, message, remedy);
 
-    private static string UnitOf(QuantityColumn column) =>
+    /// <summary>The unit of a column as it stands behind a number, with the blank before it.</summary>
+    public static string UnitOf(QuantityColumn column) =>
         MeasureUnits.Canonical(column.Dimension) is { } unit ? " " + unit.Symbol : "";
 
     private static string Tenth(double value) => Number(Math.Round(value, 1));
