@@ -63,9 +63,14 @@ internal static class MedianSlips
     private static void Remark(
         IReadOnlyList<RowValues> bakes, QuantityColumn column, Func<RowValues, double> valueOf, string unit, NoticeLog notices)
     {
+        if (IsTight(bakes, valueOf))
+        {
+            return;
+        }
+
         List<(RowValues Row, double Value)> found =
             [.. bakes.Where(row => Counts(row, column)).Select(row => (row, Value: valueOf(row))).Where(each => each.Value > 0)];
-        if (found.Count < FewestValues || IsTight(found) || Middle(found) is not { } middle)
+        if (found.Count < FewestValues || Middle(found) is not { } middle)
         {
             return;
         }
@@ -96,9 +101,23 @@ internal static class MedianSlips
         !((column == C.Rise || column == C.Proof || column == C.Yeast) && row.Quantities[C.Cold.Index] > 0)
         && !(column == C.Yeast && row.Quantities[C.Preferment.Index] > 0);
 
-    // Where the largest is not even this many times the smallest, no value is near ten medians: nothing to sort for.
-    private static bool IsTight(List<(RowValues Row, double Value)> found) =>
-        found.Max(each => each.Value) < Math.Pow(10, 1 - NearAtMost) * found.Min(each => each.Value);
+    // Where the largest is not even this many times the smallest, no value is near ten medians, and there is nothing to
+    // sort: so it is in most columns of most journals.
+    private static bool IsTight(IReadOnlyList<RowValues> bakes, Func<RowValues, double> valueOf)
+    {
+        var (least, most) = (double.PositiveInfinity, 0.0);
+        for (var i = 0; i < bakes.Count; i++)
+        {
+            var value = valueOf(bakes[i]);
+            if (value > 0)
+            {
+                least = Math.Min(least, value);
+                most = Math.Max(most, value);
+            }
+        }
+
+        return most < Math.Pow(10, 1 - NearAtMost) * least;
+    }
 
     private static bool IsNear(double value, (double Median, double Near) middle) =>
         Math.Abs(Math.Log10(value / middle.Median)) <= middle.Near;
