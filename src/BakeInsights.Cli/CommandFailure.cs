@@ -15,7 +15,7 @@ internal sealed class CommandFailure(string message) : Exception(message)
         {
             CommandFailure or NotebookException or JournalFileException => error.Message,
             OperationCanceledException => "Stopped before the end; nothing was written.",
-            UnauthorizedAccessException or IOException => $"{error.Message} Choose another place, or free this one.",
+            UnauthorizedAccessException or IOException => $"{error.Message.TrimEnd('.')}. Choose another place, or free this one.",
             Spectre.Console.Cli.CommandAppException => $"{error.Message} See bakeinsights --help.",
             _ => $"This should not happen ({error.GetType().Name}: {error.Message}). Please report it.",
         };

@@ -6,6 +6,8 @@ namespace BakeInsights.Cli;
 /// <summary><c>bakeinsights run</c>: runs a notebook and writes what it says as a page or as an executed notebook.</summary>
 internal sealed class RunCommand : AsyncCommand<RunSettings>
 {
+    private const string JournalSetting = "journal";
+
     public override async Task<int> ExecuteAsync(
         CommandContext context, RunSettings settings, CancellationToken cancellationToken)
     {
@@ -24,7 +26,7 @@ internal sealed class RunCommand : AsyncCommand<RunSettings>
                 cancellationToken);
         }
 
-        RunFile.Write(run, target, title);
+        RunFile.Write(settings.HideNames ? WithoutPath(run) : run, target, title);
         if (run.Failure is { } failure)
         {
             throw new CommandFailure(
@@ -35,6 +37,11 @@ internal sealed class RunCommand : AsyncCommand<RunSettings>
         Console.Out.WriteLine(target);
         return ExitCode.Done;
     }
+
+    // The settings stand on the page too, and a journal's folder is often called after its baker.
+    private static NotebookRun WithoutPath(NotebookRun run) => NotebookSettings.Names(run.Notebook).Contains(JournalSetting)
+        ? run with { Notebook = NotebookSettings.Apply(run.Notebook, new Dictionary<string, string> { [JournalSetting] = "(not shown)" }) }
+        : run;
 
     // Before the run, which takes a while.
     private static void CheckTarget(string notebook, string target)

@@ -6,6 +6,8 @@ namespace BakeInsights.Cli;
 /// <summary>What <c>bakeinsights run</c> is asked.</summary>
 internal sealed class RunSettings : CommandSettings
 {
+    private const string HideNamesSetting = "hideNames";
+
     [CommandArgument(0, "<notebook>")]
     [Description("The notebook to run, an .ipynb file. It is not changed.")]
     public required string Notebook { get; init; }
@@ -17,6 +19,10 @@ internal sealed class RunSettings : CommandSettings
     [CommandOption("--units <UNITS>")]
     [Description("The units that people read: metric or us.")]
     public string? Units { get; init; }
+
+    [CommandOption("--hide-names")]
+    [Description("Write baker A, baker B and so on for the names of bakers and judges, in notes too.")]
+    public bool HideNames { get; init; }
 
     [CommandOption("--set <NAME=VALUE>")]
     [Description("Another of the notebook's settings; may be given several times.")]
@@ -38,6 +44,7 @@ internal sealed class RunSettings : CommandSettings
 
         Add(values, "journal", Journal);
         Add(values, "units", Units);
+        Add(values, HideNamesSetting, HideNames ? "true" : null);
         if (values.TryGetValue("units", out var units) && units is not ("metric" or "us"))
         {
             throw new CommandFailure($"There are no units {units}: say metric or us.");

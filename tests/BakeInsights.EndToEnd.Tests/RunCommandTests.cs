@@ -33,6 +33,33 @@ public sealed class RunCommandTests : IDisposable
         Assert.Contains("<pre>True us 2026-03 5</pre>", await File.ReadAllTextAsync(_folder.File("n.html")), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(".html")]
+    [InlineData(".ipynb")]
+    public async Task With_names_hidden_neither_a_baker_nor_the_place_of_the_journal_is_on_the_page(string extension)
+    {
+        Directory.CreateDirectory(_folder.File("anselma"));
+        File.Copy(Repository.Path("data-demo/millpond-lane/bakes.csv"), _folder.File("anselma/bakes.csv"));
+        var names = (await File.ReadAllLinesAsync(_folder.File("anselma/bakes.csv"))).Skip(1).Select(line => line.Split(',')[2]).Distinct().ToList();
+        Assert.Contains("Anselma", names);
+        var target = _folder.File("page" + extension);
+
+        var run = await Run(Repository.Path("notebooks/review-a-month.ipynb"), "--journal", "anselma", "--hide-names", "--to", target);
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Errors));
+        var page = await File.ReadAllTextAsync(target);
+        Assert.DoesNotMatch($@"(?i)\b({string.Join('|', names)})\b", page);
+        Assert.Contains("baker A", page, StringComparison.Ordinal);
+        Assert.Contains("(not shown)", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Hiding_names_in_a_notebook_that_knows_no_such_setting_is_refused()
+    {
+        _folder.Write("n.ipynb", Of(Code("var journal = \"\";", "bake-settings")));
+        await AssertRefused("The notebook has no setting hideNames: it has journal.", "n.ipynb", "--hide-names");
+    }
+
     [Fact]
     public async Task A_failing_cell_leaves_a_page_that_shows_it_and_status_2()
     {

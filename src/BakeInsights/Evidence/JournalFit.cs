@@ -27,7 +27,7 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var riseTime = new GrowingAnswer(BakeInsights.RiseTime.Question);
         var loafVolume = new GrowingAnswer(BakeInsights.LoafVolume.Question);
-        List<RowValues>? kept = [];
+        var kept = new KeptRows();
         using var passing = new PassingBakes(bake =>
         {
             riseTime.Add(bake);
@@ -35,24 +35,19 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
         });
         var stream = BakeStream.Read(path, textsOf: KeptBakes + 1, row =>
         {
-            if (kept is null)
+            if (kept.All is null)
             {
                 passing.Add(row);
                 return;
             }
 
-            kept.Add(row.Copy());
-            if (kept.Count > KeptBakes)
-            {
-                Bake[] first = [.. kept.Select(one => new Bake(one))];
-                riseTime.Start(first);
-                loafVolume.Start(first);
-                kept = null;
-            }
+            kept.Add(row, Start);
         });
         passing.Finish();
-        if (kept is null)
+        if (kept.All is not { } rows)
         {
+            SideFiles.PassOver(path, stream.Log);
+
             // The bakes are gone, and their names with them; only what was said of their rows may hold a name.
             var reading = hidesNames ? JournalReading.Of(path, hidesNames: true) : stream.Reading;
             return new(
@@ -61,9 +56,16 @@ public sealed record JournalFit(JournalReading Reading, Attempt<RiseTimeAnswer> 
                 loafVolume.Finish().Select(model => new LoafVolumeAnswer(model)));
         }
 
-        var journal = JournalReader.Assemble(path, kept, stream);
+        var journal = JournalReader.Assemble(path, rows, stream);
         journal = hidesNames ? HiddenNames.Of(journal).In(journal) : journal;
         return new(journal.Reading, BakeInsights.RiseTime.Ask(journal.Bakes), BakeInsights.LoafVolume.Ask(journal.Bakes));
+
+        void Start(IReadOnlyList<RowValues> first)
+        {
+            Bake[] bakes = [.. first.Select(one => new Bake(one))];
+            riseTime.Start(bakes);
+            loafVolume.Start(bakes);
+        }
     }
 
     /// <summary>One question's model while bakes come in.</summary>

@@ -10,16 +10,22 @@ internal sealed class BakeIds
     /// <summary>Up to this many names all are remembered.</summary>
     public const int Remembered = 1_000_000;
 
-    private const int FirstCapacity = 1 << 12;
-    private const double FullestShare = 0.7;
+    private const int FirstCapacity = 1 << 17;
 
-    // Places are kept apart from the hashes: a pair of them would be padded to twice the size.
+    // One growth, from what a journal kept in memory needs to what is ever needed: growing by doubling would hold up to
+    // three times as much meanwhile.
+    private const int LastCapacity = Remembered / 3 * 4;
+    private const double FullestShare = 0.75;
+
+    private readonly List<(string Name, long LinesBefore)> _files = [];
+
+    // Line numbers are kept apart from the hashes: a pair of them would be padded to twice the size.
     private ulong[] _hashes = new ulong[FirstCapacity];
-    private Place[] _places = new Place[FirstCapacity];
-    private readonly List<string> _files = [];
+    private uint[] _lines = new uint[FirstCapacity];
     private int _count;
     private ulong _last;
-    private Place _lastPlace;
+    private long _lastLine;
+    private long _line;
 
     /// <summary>Whether so far every repeat was found, and not only that of a neighbour.</summary>
     public bool AreAllRemembered => _count < Remembered;
@@ -27,33 +33,33 @@ internal sealed class BakeIds
     /// <summary>Where this name stood before, or null when it is new; then it is remembered.</summary>
     public SourceLine? FindOrAdd(ReadOnlySpan<byte> id, string file, long line)
     {
-        if (_files.Count == 0 || _files[^1] != file)
+        if (_files.Count == 0 || _files[^1].Name != file)
         {
-            _files.Add(file);
+            _files.Add((file, _line));
         }
 
-        var place = new Place((ushort)(_files.Count - 1), (uint)line);
+        _line = _files[^1].LinesBefore + line;
         var hash = Hash(id);
         if (!AreAllRemembered)
         {
-            var before = hash == _last ? At(_lastPlace) : null;
-            (_last, _lastPlace) = (hash, place);
+            var before = hash == _last ? At(_lastLine) : null;
+            (_last, _lastLine) = (hash, _line);
             return before;
         }
 
         var slot = SlotOf(_hashes, hash);
         if (_hashes[slot] == hash)
         {
-            return At(_places[slot]);
+            return At(_lines[slot]);
         }
 
-        (_hashes[slot], _places[slot]) = (hash, place);
-        (_last, _lastPlace) = (hash, place);
+        (_hashes[slot], _lines[slot]) = (hash, (uint)_line);
+        (_last, _lastLine) = (hash, _line);
         if (++_count == Remembered)
         {
-            (_hashes, _places) = ([], []);
+            (_hashes, _lines) = ([], []);
         }
-        else if (_count > FullestShare * _hashes.Length)
+        else if (_hashes.Length < LastCapacity && _count > FullestShare * _hashes.Length)
         {
             Grow();
         }
@@ -61,32 +67,36 @@ internal sealed class BakeIds
         return null;
     }
 
-    private SourceLine At(Place place) => new(_files[place.File], place.Line);
+    // Lines are counted through all files.
+    private SourceLine At(long line)
+    {
+        var (name, before) = _files.FindLast(file => file.LinesBefore < line);
+        return new(name, line - before);
+    }
 
     private void Grow()
     {
-        var hashes = new ulong[_hashes.Length * 2];
-        var places = new Place[hashes.Length];
+        var hashes = new ulong[LastCapacity];
+        var lines = new uint[LastCapacity];
         for (var i = 0; i < _hashes.Length; i++)
         {
             if (_hashes[i] != 0)
             {
                 var slot = SlotOf(hashes, _hashes[i]);
-                (hashes[slot], places[slot]) = (_hashes[i], _places[i]);
+                (hashes[slot], lines[slot]) = (_hashes[i], _lines[i]);
             }
         }
 
-        (_hashes, _places) = (hashes, places);
+        (_hashes, _lines) = (hashes, lines);
     }
 
-    // Open addressing, one step at a time; a slot that holds 0 is free.
+    // Open addressing, one step at a time, from the place that the hash has as a share of all; a slot that holds 0 is free.
     private static int SlotOf(ulong[] hashes, ulong hash)
     {
-        var mask = hashes.Length - 1;
-        var slot = (int)(hash >> 32) & mask;
+        var slot = (int)Math.BigMul(hash, (ulong)hashes.Length, out _);
         while (hashes[slot] != 0 && hashes[slot] != hash)
         {
-            slot = (slot + 1) & mask;
+            slot = slot + 1 == hashes.Length ? 0 : slot + 1;
         }
 
         return slot;
@@ -104,7 +114,4 @@ internal sealed class BakeIds
         hash ^= hash >> 32;
         return Math.Max(1, hash * 0x9E37_79B9_7F4A_7C15);
     }
-
-    [System.Runtime.InteropServices.StructLayout(System.Runtime.InteropServices.LayoutKind.Sequential, Pack = 2)]
-    private readonly record struct Place(ushort File, uint Line);
 }

@@ -16,6 +16,7 @@ internal sealed class BakeStream
     private readonly int _textsOf;
     private int _rows;
     private int _kept;
+    private bool _isIdsNoted;
 
     private BakeStream(string path, int textsOf, TimeZoneInfo? zone)
     {
@@ -152,6 +153,12 @@ internal sealed class BakeStream
         {
             var text = binding is null ? "" : CellText.Unmarked(RowReader.Text(table.Csv, binding));
             bytes = Encoding.UTF8.GetBytes(text.Length > 0 ? text : FallbackId());
+        }
+
+        if (!_isIdsNoted && !_ids.AreAllRemembered)
+        {
+            _isIdsNoted = true;
+            _notices.Add(Notices.IdNeighboursOnly(Here, Encoding.UTF8.GetString(bytes)));
         }
 
         if (_ids.FindOrAdd(bytes, _row.File, _row.Line) is not { } first)

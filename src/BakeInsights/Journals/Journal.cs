@@ -52,8 +52,13 @@ public sealed record Journal(JournalReading Reading, IReadOnlyList<Bake> Bakes)
     /// </summary>
     /// <param name="path">The folder or the file.</param>
     /// <param name="zone">Whose clocks the times of day are from; null for clocks that are never changed.</param>
+    /// <param name="hidesNames">Whether bakers and judges are replaced by labels (<see cref="HiddenNames"/>).</param>
     /// <exception cref="JournalFileException">The path, or a file of the journal, can't be read at all.</exception>
-    public static Journal Read(string path, TimeZoneInfo? zone = null) => JournalReader.Read(path, zone);
+    public static Journal Read(string path, TimeZoneInfo? zone = null, bool hidesNames = false)
+    {
+        var journal = JournalReader.Read(path, zone);
+        return hidesNames ? HiddenNames.Of(journal).In(journal) : journal;
+    }
 
     /// <summary>The bakes of one month, in the order of their days; those of one day as they were written.</summary>
     /// <param name="month">The month as 2026-10; empty for the journal's last.</param>

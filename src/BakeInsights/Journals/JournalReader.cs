@@ -27,6 +27,7 @@ internal static class JournalReader
             ? SideFiles.Read(path, rows.Select(row => row.Of(C.Id)!).ToHashSet(StringComparer.Ordinal), stream.Log)
             : SideFiles.None;
         LoafMeans.Fill(rows, side.Loaves, stream.Log);
+        MedianSlips.Remark(rows, stream.Log);
         IReadOnlyList<JournalFile> files = [.. stream.Files, .. side.Files];
         var reading = stream.Reading;
         return new Journal(reading with { Notices = InOrder(reading.Notices, files) }, [.. rows.Select(row => new Bake(row))])

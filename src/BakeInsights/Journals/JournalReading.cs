@@ -28,21 +28,21 @@ public sealed record JournalReading(
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var used = canonical is null ? null : new UsedColumns();
         var names = hidesNames ? new NameCollector() : null;
-        List<RowValues>? kept = [];
+        var kept = new KeptRows();
         var textsOf = used is null && names is null ? JournalReader.KeptBakes + 1 : int.MaxValue;
         var stream = BakeStream.Read(path, textsOf, row =>
         {
             used?.Add(row);
             names?.Add(row);
-            kept?.Add(row.Copy());
-            if (kept?.Count > JournalReader.KeptBakes)
-            {
-                kept = null;
-            }
+            kept.Add(row);
         });
-        return kept is null
-            ? Finish(path, stream.Reading, canonical, used, names?.Finish())
-            : Finish(JournalReader.Assemble(path, kept, stream), canonical, hidesNames);
+        if (kept.All is { } rows)
+        {
+            return Finish(JournalReader.Assemble(path, rows, stream), canonical, hidesNames);
+        }
+
+        SideFiles.PassOver(path, stream.Log);
+        return Finish(path, stream.Reading, canonical, used, names?.Finish());
     }
 
     private static JournalReading Finish(Journal journal, TextWriter? canonical, bool hidesNames)

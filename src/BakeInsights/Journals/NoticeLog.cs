@@ -41,15 +41,30 @@ internal sealed class NoticeLog
         }
     }
 
+    /// <summary>Adds a remark in the place of one that says less of the same cell; null where there is none.</summary>
+    public void Replace(Notice? lesser, Notice better)
+    {
+        if (lesser is not null && _notices.Remove(lesser) && --_counts[lesser.Code] == 0)
+        {
+            _counts.Remove(lesser.Code);
+        }
+
+        Add(better);
+    }
+
     /// <summary>From now on, and of those so far, only the first remarks of each code are kept.</summary>
     public void KeepFirstOfEachCode()
     {
-        if (_isFull)
+        if (!_isFull)
         {
-            return;
+            _isFull = true;
+            Thin();
         }
+    }
 
-        _isFull = true;
+    // Apart from its only caller, which is called for every bake: what the closure captures is made on entry.
+    private void Thin()
+    {
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         _notices.RemoveAll(notice => (seen[notice.Code] = seen.GetValueOrDefault(notice.Code) + 1) > KeptOfEachCode);
         _notices.TrimExcess();

@@ -53,6 +53,11 @@ internal static class Notices
         $"This bake_id is already that of {first.File}, line {Number(first.Line)}; the first stays.",
         "Give each bake a bake_id of its own, or delete the copy.");
 
+    public static Notice IdNeighboursOnly(SourceLine at, string id) => new(
+        at.File, at.Line, BakeColumns.Id.Name, "BAKE_ID_NEIGHBOURS", Gravity.Noted, id,
+        $"{Number(BakeIds.Remembered)} bakes have gone before; from here on a bake_id is compared with that of the row before only.",
+        "Nothing, if the rows are sorted by bake_id; otherwise sort them, so that a bake_id that comes twice is found.");
+
     public static Notice RowEmpty(SourceLine at, string text) => Row(
         at, "", "ROW_EMPTY", text, "The row has no cell with anything in it.", "Delete the row.");
 
@@ -151,6 +156,11 @@ internal static class Notices
     public static Notice FileUnread(string file, JournalFileException failure) => new(
         file, 1, "", "FILE_UNREAD", Gravity.Unread, "", failure.Reason, failure.Remedy);
 
+    public static Notice FilePassedOver(string file) => new(
+        file, 1, "", "FILE_PASSED_OVER", Gravity.Noted, "",
+        $"This file was not read: the journal has more than {Number(JournalReader.KeptBakes)} bakes.",
+        "Nothing, if it is not needed; otherwise part the journal into folders of fewer bakes, such as one for each year.");
+
     public static Notice CellNeeded(SourceLine at, string column, string text) => Row(
         at, column, "CELL_NEEDED", text, "The row can't do without this cell.", "Write it, or delete the row.");
 
@@ -226,6 +236,12 @@ internal static class Notices
             $"{Tenth(value)}{unit} is outside {Number(range.Low)} to {Number(range.High)}{unit}, the range this column can mean; with the decimal point moved it would be {Tenth(meant)}{unit}.",
             "Correct the decimal point, or the unit.");
     }
+
+    public static Notice DecimalSlipPossible(
+        SourceLine at, QuantityColumn column, double cell, double value, double median, double meant, string unit) => Doubt(
+        at, column.Name, "DECIMAL_SLIP_POSSIBLE", Exact(cell),
+        $"{Number(value)}{unit} is far from the journal's median, {Number(median)}{unit}; with the decimal point moved it would be {Number(meant)}{unit}.",
+        "Correct the decimal point; nothing to do if it is so.");
 
     public static Notice ValueUnusual(SourceLine at, string column, string text, UsualRange range, double value)
     {
@@ -317,7 +333,8 @@ internal static class Notices
     private static Notice Doubt(SourceLine at, string column, string code, string text, string message, string remedy) =>
         new(at.File, at.Line, column, code, Gravity.Doubted, text, message, remedy);
 
-    private static string UnitOf(QuantityColumn column) =>
+    /// <summary>The unit of a column as it stands behind a number, with the blank before it.</summary>
+    public static string UnitOf(QuantityColumn column) =>
         MeasureUnits.Canonical(column.Dimension) is { } unit ? " " + unit.Symbol : "";
 
     private static string Tenth(double value) => Number(Math.Round(value, 1));

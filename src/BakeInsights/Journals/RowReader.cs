@@ -1,4 +1,3 @@
-using System.Buffers.Text;
 using System.Text;
 using CsvHelper;
 
@@ -66,8 +65,7 @@ internal sealed class RowReader
         }
 
         if (binding.IsCanonical
-            && Utf8Parser.TryParse(bytes, out double value, out var used)
-            && used == bytes.Length
+            && PlainNumber.TryParse(bytes, out var value)
             && value >= column.Low
             && value <= column.High
             && (!MayGroupThousands(bytes) || _cells.IsPointDecimal))

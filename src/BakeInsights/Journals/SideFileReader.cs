@@ -25,6 +25,9 @@ internal sealed class SideFileReader
     /// <summary>The files read so far.</summary>
     public IReadOnlyList<JournalFile> Files => _files;
 
+    /// <summary>What the file of a kind is called.</summary>
+    public static string NameOf(JournalFileKind kind) => kind.ToString().ToLowerInvariant() + ".csv";
+
     /// <summary>
     /// The rows of a file that can be used; none where the folder has no such file, or one that can't be read at all; those before the
     /// place where a file can't be read any further.
@@ -36,7 +39,7 @@ internal sealed class SideFileReader
     public IReadOnlyList<TRecord> Read<TRecord>(
         JournalFileKind kind, TableLayout layout, Func<RowValues, TRecord> make, Func<RowValues, Notice?>? objection = null)
     {
-        var path = Path.Combine(_folder, kind.ToString().ToLowerInvariant() + ".csv");
+        var path = Path.Combine(_folder, NameOf(kind));
         var records = new List<TRecord>();
         if (!File.Exists(path))
         {

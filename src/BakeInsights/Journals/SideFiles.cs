@@ -45,6 +45,20 @@ internal sealed record SideFiles(
             reader.Files);
     }
 
+    /// <summary>
+    /// Remarks that a folder's files are not read, for a journal too long to be kept. Its cups are: the bakes need them.
+    /// </summary>
+    public static void PassOver(string path, NoticeLog notices)
+    {
+        foreach (var kind in Enum.GetValues<JournalFileKind>().Except([JournalFileKind.Bakes, JournalFileKind.Cups]))
+        {
+            if (File.Exists(Path.Combine(path, SideFileReader.NameOf(kind))))
+            {
+                notices.Add(Notices.FilePassedOver(SideFileReader.NameOf(kind)));
+            }
+        }
+    }
+
     private static Notice? ScaleObjection(RowValues row) =>
         row.Of(AttributeColumns.Low) < row.Of(AttributeColumns.High) ? null : Notices.ScaleEmpty(row.Origin, row);
 

@@ -64,6 +64,10 @@ internal static class NoticeCases
         .. PlausibilityNoticeCases.All,
     ];
 
+    /// <summary>What all cases expect, and what only a long journal leaves.</summary>
+    public static IReadOnlyList<Notice> AllExpected { get; } =
+        [.. All.Select(each => each.Expected), LongJournalNoticeTests.Neighbours, LongJournalNoticeTests.PassedOver];
+
     private static IReadOnlyList<NoticeCase> OfQuantities =>
     [
         new(Unread("dough_temp_c", "NUMBER_UNREAD", "warm", "This is not a number, nor one with a unit behind it.",

@@ -5,6 +5,7 @@ internal static class PlausibilityNoticeCases
 {
     private const string Day = "2026-10-01";
     private const string Dough = "baked_on,flour_g,flour_temp_c,water_g,water_temp_c,dough_temp_c";
+    private const string Slip = "Correct the decimal point; nothing to do if it is so.";
     private const string Look = "Look again; nothing to do if it is so.";
 
     public static IReadOnlyList<NoticeCase> All { get; } =
@@ -13,6 +14,7 @@ internal static class PlausibilityNoticeCases
         .. OfRatios,
         .. OfLoaves,
         .. OfTimes,
+        .. OfMedians,
     ];
 
     private static IReadOnlyList<NoticeCase> OfTemperatures =>
@@ -80,6 +82,21 @@ internal static class PlausibilityNoticeCases
                 "Correct loaf_volume_ml or loaf_g."), 1,
             "baked_on,loaf_g,loaf_volume_ml", $"{Day},725,600"),
     ];
+
+    private static IReadOnlyList<NoticeCase> OfMedians =>
+    [
+        new(Doubted("yeast_g", "DECIMAL_SLIP_POSSIBLE", "0.6",
+                "0.06 % of flour is far from the journal's median, 0.6 % of flour; with the decimal point moved it would be 0.6 % of flour.",
+                Slip), 8,
+            ["bake_id,baked_on,flour_g,yeast_g,yeast_kind", $"a,{Day},1000,0.6,instant", .. Same($"{Day},1000,6,instant")]),
+        new(Doubted("rise_min", "DECIMAL_SLIP_POSSIBLE", "950",
+                "950 min is far from the journal's median, 90 min; with the decimal point moved it would be 95 min.",
+                Slip), 8,
+            ["bake_id,baked_on,rise_min", $"a,{Day},950", .. Same($"{Day},90")]),
+    ];
+
+    // Seven more bakes that are all alike.
+    private static IEnumerable<string> Same(string cells) => Enumerable.Range(1, 7).Select(place => $"s{place},{cells}");
 
     private static IReadOnlyList<NoticeCase> OfTimes =>
     [
