@@ -7,10 +7,9 @@ internal static class ResultQuestion
     public static Question Of(Measure result) =>
         result == Measures.RiseTime ? RiseTime.Question
         : result == Measures.SpecificVolume ? LoafVolume.Question
-        : result == Measures.ProofTime ? new Question(
-            result, "proof time", Math.Log, "ln(min)", [Missing(result)], RiseTime.Question.Candidates)
+        : result == Measures.ProofTime ? ProofTime.Question
         : new Question(
-            result, Lower(result.Title), value => value, result.Name, [Missing(result)],
+            result, Lower(result.Title), result.Of, value => value, result.Name, [Missing(result)],
             [
                 CandidateTerm.Line(RiseTime.DoughTemperatureTerm, $"{result.Name} per °C", Cause.DoughTemperature),
                 CandidateTerm.Line(RiseTime.HydrationTerm, $"{result.Name} per percent of flour", Cause.Hydration),

@@ -1,3 +1,4 @@
+using BakeInsights.TestKit;
 using MathNet.Numerics.Distributions;
 using Xunit;
 
