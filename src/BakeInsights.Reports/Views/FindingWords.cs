@@ -64,7 +64,10 @@ internal static class FindingWords
         _ => ("higher", "lower"),
     };
 
-    private static string UnitOf(Finding finding, Figures figures) => figures.UnitOf(finding.Result.Dimension).Label;
+    // A difference of percentages is in points: a percent of it would be another thing.
+    private static string UnitOf(Finding finding, Figures figures) => finding.Result.Dimension == Dimension.Percent
+        ? "points"
+        : figures.UnitOf(finding.Result.Dimension).Label;
 
     // To two digits of the interval's half width, and no finer than a tenth of what the unit is usually read to.
     private static string Difference(Finding finding, double canonical, Figures figures)

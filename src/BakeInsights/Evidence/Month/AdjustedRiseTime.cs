@@ -57,7 +57,7 @@ internal static class AdjustedRiseTime
             Name = MonthBefore.Prefix + Name,
             Question = Words,
             Result = Measures.RiseTime,
-            Contrast = months.Contrast,
+            Contrast = Contrast.Between($"{months.Month} against {months.Before}, doughs made alike"),
             Effect = effect,
             EffectPct = percent,
             PValue = p,

@@ -14,7 +14,7 @@ namespace BakeInsights;
 /// </param>
 /// <param name="Bakes">The bakes, in order of their days.</param>
 /// <param name="Chart">The chart of their values.</param>
-/// <param name="Signals">The runs that seldom come by chance, those of one rule that touch joined.</param>
+/// <param name="Signals">The runs that seldom come by chance, those of one rule and side that overlap joined.</param>
 /// <param name="LeftOut">The month's bakes that are not on the chart.</param>
 public sealed record MonthChart(
     Measure Result,
@@ -68,15 +68,17 @@ public sealed record MonthChart(
     private static Attempt<MonthChart> Draw(
         Measure measure, bool isAgainst, IReadOnlyList<Bake> bakes, IReadOnlyList<double> values, IReadOnlyList<LeftOutBakes> leftOut) =>
         IndividualsChart.Of(values).Match<Attempt<MonthChart>>(
-            chart => new MonthChart(measure, isAgainst, bakes, chart, Joined(chart.Signals(RunRules.WesternElectric)), leftOut),
+            chart => new MonthChart(measure, isAgainst, bakes, chart, Joined(chart), leftOut),
             problem => problem with { Columns = [measure.Name] });
 
-    private static IReadOnlyList<RunSignal> Joined(IReadOnlyList<RunSignal> signals)
+    private static IReadOnlyList<RunSignal> Joined(IndividualsChart chart)
     {
+        bool IsAbove(RunSignal signal) => chart.Values[signal.Last] > chart.Centre;
         List<RunSignal> joined = [];
-        foreach (var signal in signals)
+        foreach (var signal in chart.Signals(RunRules.WesternElectric))
         {
-            var before = joined.FindIndex(one => one.Rule == signal.Rule && one.Last >= signal.First - 1);
+            var before = joined.FindIndex(one =>
+                one.Rule == signal.Rule && one.Last >= signal.First && IsAbove(one) == IsAbove(signal));
             if (before >= 0)
             {
                 joined[before] = joined[before] with { Last = signal.Last };
