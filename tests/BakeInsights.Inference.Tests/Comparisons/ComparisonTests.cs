@@ -1,3 +1,4 @@
+using BakeInsights.TestKit;
 using Xunit;
 
 namespace BakeInsights.Inference.Tests;
