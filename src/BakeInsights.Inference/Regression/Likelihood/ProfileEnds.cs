@@ -39,7 +39,7 @@ internal static class ProfileEnds
 
             if (far >= critical)
             {
-                double Excess(double steps) => (distance(estimate + (steps * unit)) ?? far) - critical;
+                double? Excess(double steps) => distance(estimate + (steps * unit)) - critical;
                 return estimate + (unit * Root(Excess, inside, excessInside, outside, far - critical));
             }
 
@@ -52,16 +52,21 @@ internal static class ProfileEnds
     /// <summary>
     /// Where a growing function is zero, from a place where it is negative and one where it isn't, by the Illinois
     /// method: Dowell and Jarratt (1971), A modified regula falsi method for computing the root of an equation, BIT 11,
-    /// 168-174. The ends' values are taken as known: computed again they may differ by rounding, even in sign.
+    /// 168-174. The ends' values are taken as known: computed again they may differ by rounding, even in sign. Null where
+    /// the function has no value on the way: a value made up for it would move the end, up to the estimate itself.
     /// </summary>
-    private static double Root(
-        Func<double, double> function, double low, double atLow, double high, double atHigh)
+    private static double? Root(
+        Func<double, double?> function, double low, double atLow, double high, double atHigh)
     {
         var last = 0;
         for (var k = 0; k < MostSteps && high - low > Accuracy && atHigh != 0; k++)
         {
             var middle = low + ((high - low) * atLow / (atLow - atHigh));
-            var at = function(middle);
+            if (function(middle) is not { } at)
+            {
+                return null;
+            }
+
             if (at < 0)
             {
                 (low, atLow) = (middle, at);

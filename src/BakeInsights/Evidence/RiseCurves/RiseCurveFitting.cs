@@ -22,7 +22,7 @@ internal static class RiseCurveFitting
         double[] sizes = [.. series.Sizes.Select(size => size / unit)];
         var minutes = new Design(new DesignColumn(RiseColumns.Minutes.Stem, [.. series.Minutes]));
         var fits = RiseStart.Of(series.Minutes, sizes)
-            .Select(start => NonlinearLeastSquares.Fit(family.ByLag, minutes, sizes, start))
+            .Select(start => NonlinearLeastSquares.Fit(family.ByLag(series.Minutes), minutes, sizes, start))
             .ToList();
         if (fits.Where(fit => fit.Succeeded).MinBy(fit => fit.Value.ResidualSumOfSquares) is not { } best)
         {
@@ -38,8 +38,8 @@ internal static class RiseCurveFitting
         RiseFamily family, NonlinearFit fit, Design minutes, double[] sizes, double unit, double aicc)
     {
         double[] b = [.. fit.Terms.Select(term => term.Estimate)];
-        var curve = family.Make(b[RiseFamily.Ceiling], b[RiseFamily.Steepest], b[RiseFamily.Lag]);
-        var rise = Profiled(fit, RiseFamily.Ceiling);
+        var curve = family.Make(Math.Exp(b[RiseFamily.Ceiling]), Math.Exp(b[RiseFamily.Steepest]), b[RiseFamily.Lag]);
+        var rise = Exp(Profiled(fit, RiseFamily.Ceiling));
         var ceiling = new Estimate(1 + rise.Value, 1 + rise.Low, 1 + rise.High);
         var doubling = curve.DoublingMin is { } at
             ? DoublingOf(family, [b[RiseFamily.Start], b[RiseFamily.Ceiling], b[RiseFamily.Steepest], at], minutes, sizes, ceiling)
@@ -48,7 +48,7 @@ internal static class RiseCurveFitting
             curve,
             unit * b[RiseFamily.Start],
             Profiled(fit, RiseFamily.Lag),
-            Profiled(fit, RiseFamily.Steepest),
+            Exp(Profiled(fit, RiseFamily.Steepest)),
             ceiling,
             doubling,
             doubling is null ? NotReached(ceiling) : null,
@@ -60,7 +60,7 @@ internal static class RiseCurveFitting
         RiseFamily family, double[] start, Design minutes, double[] sizes, Estimate ceiling)
     {
         var at = start[RiseFamily.Doubling];
-        if (!NonlinearLeastSquares.Fit(family.ByDoubling, minutes, sizes, start).TryGet(out var fit, out _))
+        if (!NonlinearLeastSquares.Fit(family.ByDoubling(minutes.Columns[0].Values), minutes, sizes, start).TryGet(out var fit, out _))
         {
             return new Estimate(at, null, null);
         }
@@ -76,6 +76,11 @@ internal static class RiseCurveFitting
         var interval = fit.Interval(place, ModelAnswer.Level);
         return new Estimate(fit.Terms[place].Estimate, interval.Low, interval.High);
     }
+
+    private static Estimate Exp(Estimate logarithm) => new(
+        Math.Exp(logarithm.Value),
+        logarithm.Low is { } low ? Math.Exp(low) : null,
+        logarithm.High is { } high ? Math.Exp(high) : null);
 
     private static string NotReached(Estimate ceiling) => string.Create(
         CultureInfo.InvariantCulture,

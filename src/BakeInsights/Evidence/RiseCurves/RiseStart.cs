@@ -26,6 +26,6 @@ internal static class RiseStart
                 Rise: (Rise(i) + Rise(i + 2)) / 2));
         var (slope, minute, rise) = chords.MaxBy(chord => chord.Slope);
         var lag = minute - (rise / slope);
-        return Ceilings.Select(share => new[] { first, share * (sizes.Max() / first - 1), slope, lag });
+        return Ceilings.Select(share => new[] { first, Math.Log(share * (sizes.Max() / first - 1)), Math.Log(slope), lag });
     }
 }
