@@ -20,7 +20,7 @@ public static class RiseCurvesView
         ArgumentNullException.ThrowIfNull(attempt);
         var heading = new ViewHeading(TitleOf(attempt));
         return attempt.Outcome.Match(
-            answer => new View([heading, new ViewParagraph(Headline(answer)), Numbers(answer), new ViewList(answer.Caveats)]),
+            answer => new View([heading, new ViewParagraph(Headline(answer)), Numbers(answer), .. Reservations(answer)]),
             problem => new View([heading, new ViewParagraph($"{problem.Message} {problem.Remedy}")]));
     }
 
@@ -37,6 +37,14 @@ public static class RiseCurvesView
     internal static string Doubled(RiseCurveFit fit) => fit.Doubling is { } doubling
         ? $"doubled at {Figures.Rounded(doubling.Value, 0)} min ({Figures.Range(doubling.Low, doubling.High, 0)})"
         : $"not doubled, it ends at {Figures.Rounded(fit.Ceiling.Value, 2)} times its start";
+
+    private static IEnumerable<ViewBlock> Reservations(RiseCurveAnswer answer)
+    {
+        if (answer.Caveats is { Count: > 0 } caveats)
+        {
+            yield return new ViewList(caveats);
+        }
+    }
 
     private static string Headline(RiseCurveAnswer answer)
     {

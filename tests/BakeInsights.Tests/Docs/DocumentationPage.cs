@@ -13,7 +13,7 @@ internal static class DocumentationPage
     private const string Fence = "```";
 
     private static readonly ScriptOptions Options = ScriptOptions.Default
-        .WithReferences(typeof(Formula).Assembly, typeof(Enumerable).Assembly)
+        .WithReferences(typeof(Formula).Assembly, typeof(Inference.FitProblem).Assembly, typeof(Enumerable).Assembly)
         .WithImports("System", "System.Linq", "System.Collections.Generic", "BakeInsights");
 
     /// <summary>The page with every block of output as it comes out now.</summary>
