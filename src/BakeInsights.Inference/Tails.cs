@@ -25,13 +25,19 @@ internal static class Tails
     public static double ChiSquareUpper(double x, double df) =>
         x > 0 ? SpecialFunctions.GammaUpperRegularized(df / 2, x / 2) : 1;
 
-    /// <summary>The t that |T| stays below with probability <paramref name="level"/>.</summary>
-    public static double StudentQuantile(double level, double df)
+    /// <summary>Refuses a level that is none.</summary>
+    public static void RequireLevel(double level)
     {
         if (!(level > 0 && level < 1))
         {
             throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
         }
+    }
+
+    /// <summary>The t that |T| stays below with probability <paramref name="level"/>.</summary>
+    public static double StudentQuantile(double level, double df)
+    {
+        Tails.RequireLevel(level);
 
         // The tail falls from 1 to 0 as t grows: double until it is passed, then halve down to neighbouring doubles.
         var tail = 1 - level;

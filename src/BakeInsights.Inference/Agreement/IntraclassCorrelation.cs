@@ -64,10 +64,7 @@ public sealed class IntraclassCorrelation
     /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1.</exception>
     public Interval SingleInterval(double level)
     {
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         return _squares.Interval(Kind, Single, (1 - level) / 2);
     }

@@ -39,10 +39,7 @@ public sealed record Kappa(
     /// <exception cref="ArgumentOutOfRangeException">The level is not between 0 and 1.</exception>
     public Interval Interval(double level)
     {
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         var half = Normal.InvCDF(0, 1, (1 + level) / 2) * StandardError;
         return new Interval(Math.Max(Estimate - half, -1), Math.Min(Estimate + half, 1));

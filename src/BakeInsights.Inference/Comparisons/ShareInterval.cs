@@ -16,10 +16,7 @@ public static class ShareInterval
         ArgumentOutOfRangeException.ThrowIfLessThan(cases, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(hits);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(hits, cases);
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         var tail = (1 - level) / 2;
         return new Interval(Low(hits, cases, tail), 1 - Low(cases - hits, cases, tail));

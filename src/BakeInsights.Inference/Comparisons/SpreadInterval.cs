@@ -14,10 +14,7 @@ public static class SpreadInterval
     {
         ArgumentOutOfRangeException.ThrowIfNegative(standardDeviation);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(degreesOfFreedom);
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         double End(double upper) => standardDeviation * Math.Sqrt(degreesOfFreedom / ChiSquare(upper, degreesOfFreedom));
         return new Interval(End((1 - level) / 2), End((1 + level) / 2));

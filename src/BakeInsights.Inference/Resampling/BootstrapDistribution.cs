@@ -145,10 +145,7 @@ public sealed class BootstrapDistribution
 
     private static void Refuse(double level)
     {
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
     }
 
     /// <summary>Efron's acceleration from the estimates without each unit.</summary>

@@ -114,10 +114,7 @@ public sealed class StationaryPoint
             throw new ArgumentException($"There are {place.Count} numbers for {Factors.Count} factors.", nameof(place));
         }
 
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         var weights = Factors.Select((_, j) => _weights.Slope(j, place)).ToArray();
         var slopes = Vector<double>.Build.DenseOfEnumerable(weights.Select(w => _fit.Combination(w).Estimate));

@@ -69,12 +69,9 @@ internal static class AnswerBlocks
             Figures.Significant(term.Coefficient.Estimate),
             Figures.Significant(term.Coefficient.StandardError, 2),
             $"{Figures.Significant(interval.Low)} to {Figures.Significant(interval.High)}",
-            term.Coefficient.PValue is { } p ? Probability(p) : "–",
+            term.Coefficient.PValue is { } p ? Figures.Probability(p) : "–",
         ];
     }
 
     private static string Words(string name) => name.Replace('_', ' ');
-
-    private static string Probability(double p) =>
-        p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
 }

@@ -21,7 +21,7 @@ public static class ColumnView
 
     private static View Of(ColumnAnswer answer, int bakes, Figures figures) => new(
     [
-        new ViewHeading(DifferenceWords.Sentence($"{answer.Result.Title} and {answer.ColumnTitle}")),
+        new ViewHeading(Figures.Sentence($"{answer.Result.Title} and {answer.ColumnTitle}")),
         new ViewParagraph(Headline(answer, figures)),
         answer.Form == ColumnForm.Levels ? Levels(answer, figures) : Along(answer, figures),
         Tests(answer),
@@ -37,7 +37,7 @@ public static class ColumnView
         var effect = DifferenceWords.Signed(largest.Effect, answer.Result.Dimension, figures, "more", "less");
         var picked = answer.Form == ColumnForm.Curve || answer.Levels.Count > 2 ? "The largest difference" : "The difference";
         var chance = $"If {answer.ColumnTitle} did nothing, chance alone would set the bakes this far apart with probability "
-            + $"{DifferenceWords.Probability(answer.PValue)}.";
+            + $"{Figures.Probability(answer.PValue)}.";
         return $"{picked}: at {answer.ColumnTitle} {to} the {answer.ResultName} was {effect} than at {from}. {chance}{Best(answer, figures)}";
     }
 
@@ -126,6 +126,6 @@ public static class ColumnView
         name,
         Figures.Rounded(test.FValue!.Value, 2),
         $"{test.ExtraDegreesOfFreedom} and {test.ResidualDegreesOfFreedom}",
-        DifferenceWords.Probability(test.PValue!.Value),
+        Figures.Probability(test.PValue!.Value),
     ];
 }

@@ -31,12 +31,6 @@ internal static class DifferenceWords
     public static string Level(string level, double? number, Dimension dimension, Figures figures) =>
         number is { } value && dimension != Dimension.Number ? figures.WithUnit(dimension, value) : level;
 
-    /// <summary>The words with a capital letter in front.</summary>
-    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-
-    /// <summary>A p value.</summary>
-    public static string Probability(double p) => p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
-
     private static string Range(double? low, double? high, DisplayUnit unit, int decimals) => Figures.Range(
         low is { } from ? unit.Difference(from) : null, high is { } to ? unit.Difference(to) : null, decimals);
 

@@ -59,4 +59,10 @@ internal sealed class Figures(UnitSystem units)
         var decimals = value == 0 ? 0 : Math.Clamp(digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 10);
         return Rounded(value, decimals);
     }
+
+    /// <summary>The words with a capital letter in front.</summary>
+    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>A p value.</summary>
+    public static string Probability(double p) => p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
 }

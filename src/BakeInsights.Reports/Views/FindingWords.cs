@@ -15,7 +15,7 @@ internal static class FindingWords
         var percent = finding.EffectPct is { } share
             ? $", which is {Figures.Rounded(sign * share.Value, 1)} % ({Ends(share, sign, value => Figures.Rounded(value, 1))})"
             : "";
-        return $"{Compared(finding.Contrast, figures)}: {finding.Result.Title.ToLowerInvariant()} "
+        return $"{Compared(finding.Contrast, figures)}: {finding.Result.Words} "
             + $"{Difference(finding, sign * effect.Value, figures)} {UnitOf(finding, figures)}".TrimEnd()
             + $" {(isMore ? more : less)} (95 % interval {Ends(effect, sign, value => Difference(finding, value, figures))}){percent}. "
             + $"{JournalView.Count(finding.Bakes.Count, "bake")}; {Of(finding.Strength)}.";
@@ -46,7 +46,7 @@ internal static class FindingWords
     {
         if (contrast.Cause is not { } cause)
         {
-            return char.ToUpperInvariant(contrast.Words[0]) + contrast.Words[1..];
+            return Figures.Sentence(contrast.Words);
         }
 
         var change = contrast.IsFactor

@@ -19,7 +19,7 @@ public static class GroupView
 
     private static View Of(GroupAnswer answer, int bakes, Figures figures) => new(
     [
-        new ViewHeading(DifferenceWords.Sentence($"{answer.Result.Title} by {answer.ColumnTitle}")),
+        new ViewHeading(Figures.Sentence($"{answer.Result.Title} by {answer.ColumnTitle}")),
         new ViewParagraph(Headline(answer, figures)),
         Table(answer, figures),
         ColumnBasis.Of(bakes, answer.Used.Count, answer.LeftOutBakes, answer.HeldStill, answer.LeftOutTerms),
@@ -29,7 +29,7 @@ public static class GroupView
     private static string Headline(GroupAnswer answer, Figures figures)
     {
         var chance = $"If all were alike, chance alone would set their bakes this far apart with probability "
-            + $"{DifferenceWords.Probability(answer.PValue)} (F {Figures.Rounded(answer.Test.FValue!.Value, 2)} with "
+            + $"{Figures.Probability(answer.PValue)} (F {Figures.Rounded(answer.Test.FValue!.Value, 2)} with "
             + $"{answer.Test.ExtraDegreesOfFreedom} and {answer.Test.ResidualDegreesOfFreedom} degrees of freedom).";
         var largest = answer.Largest;
         var difference = $"at {largest.To} the {answer.ResultName} was "

@@ -23,9 +23,9 @@ internal static class MonthBakeBlocks
     private static ViewTable Of(BestAndWorst ranking, Figures figures)
     {
         var caption = ranking.HasReasons
-            ? $"By {ranking.Result.Title.ToLowerInvariant()}. A reason is a setting in the outer quarters of the journal from which the model "
+            ? $"By {ranking.Result.Words}. A reason is a setting in the outer quarters of the journal from which the model "
                 + "expects, with its whole 95 % interval, a difference to that side of the middle dough."
-            : $"By {ranking.Result.Title.ToLowerInvariant()}; the journal bears no model of it, so no reasons are offered.";
+            : $"By {ranking.Result.Words}; the journal bears no model of it, so no reasons are offered.";
         ViewColumn[] columns =
         [
             new("Rank", false), new("Bake", false), new(figures.TitleOf(ranking.Result), true),
@@ -52,7 +52,7 @@ internal static class MonthBakeBlocks
     {
         var unit = figures.UnitOf(result.Dimension);
         string Shown(double canonical) => Figures.Rounded(unit.Difference(canonical), unit.Decimals);
-        return $"{reason.Setting.Title.ToLowerInvariant()} {figures.WithUnit(reason.Setting.Dimension, reason.Value)}, "
+        return $"{reason.Setting.Words} {figures.WithUnit(reason.Setting.Dimension, reason.Value)}, "
             + $"middle {figures.WithUnit(reason.Setting.Dimension, reason.Middle)}: {Shown(reason.Effect.Value)} {unit.Label} expected "
             + $"({Shown(reason.Effect.Low!.Value)} to {Shown(reason.Effect.High!.Value)})";
     }

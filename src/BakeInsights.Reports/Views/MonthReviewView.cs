@@ -86,6 +86,6 @@ public static class MonthReviewView
             .Where(answer => answer.OddBakes.Count > 0)
             .Select(answer => $"Odd bakes, {string.Join(", ", answer.OddBakes.Select(odd => $"{odd.Bake.Id}: {odd.What}"))}. ({answer.Question})"),
         "Bakes are taken as independent of each other; bakes of one day, or by one hand, may not be.",
-        "A journal shows what went together, not what caused it; a bake made to find out settles more.",
+        ModelAnswer.NotACause,
     ];
 }

@@ -64,7 +64,7 @@ public static class RiseCurvesView
         IReadOnlyList<string> Row(string what, Func<RiseCurveFit, string> cell) => [what, .. fits.Select(cell)];
         return new ViewTable(
             "The curves in numbers, the chosen one first. A size is counted in starting sizes; 2 is doubled.",
-            [new ViewColumn("Number", false), .. fits.Select(fit => new ViewColumn(Capital(fit.Curve.Name), true))],
+            [new ViewColumn("Number", false), .. fits.Select(fit => new ViewColumn(Figures.Sentence(fit.Curve.Name), true))],
             [
                 Row("Doubled (min)", fit => Cell(fit.Doubling, 1, 0)),
                 Row("Lag (min)", fit => Cell(fit.Lag, 1, 0)),
@@ -77,6 +77,4 @@ public static class RiseCurvesView
     private static string Cell(Estimate? estimate, double factor, int decimals) => estimate is { } found
         ? $"{Figures.Rounded(factor * found.Value, decimals)} ({Figures.Range(factor * found.Low, factor * found.High, decimals)})"
         : "–";
-
-    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

@@ -21,7 +21,7 @@ public sealed record AllLooksFit(int Bakes, Estimate ChangePctOfOneDegree)
         Bake[] further =
         [
             .. model.LeftOutBakes.SelectMany(left => left.Bakes).Where(bake => IsOpen(bake) && RiseTime.IsWithinTheLine(bake)
-                && terms.All(term => term.ValueFrom(measure => measure.Of(bake)) is not null)),
+                && terms.All(term => term.ValueOf(bake) is not null)),
         ];
         if (temperature == 0 || (further.Length == 0 && !model.Selection.Bakes.Any(IsWide)))
         {
@@ -29,16 +29,12 @@ public sealed record AllLooksFit(int Bakes, Estimate ChangePctOfOneDegree)
         }
 
         Bake[] bakes = [.. model.Selection.Bakes, .. further];
-        var design = new Design(
-        [
-            new DesignColumn(FittedModel.Intercept, [.. bakes.Select(_ => 1.0)]),
-            .. terms.Select(term => new DesignColumn(term.Name, [.. bakes.Select(bake => term.ValueFrom(measure => measure.Of(bake))!.Value)])),
-        ]);
-        return CensoredLogNormal.Fit(design, [.. bakes.Select(Looked)]).Match<AllLooksFit?>(
+        return CensoredLogNormal.Fit(FittedModel.DesignOf(bakes, terms, []), [.. bakes.Select(Looked)]).Match<AllLooksFit?>(
             fit =>
             {
                 var interval = fit.Interval(temperature, ModelAnswer.Level);
-                return new(bakes.Length, new Estimate(Percent(fit.Terms[temperature].Estimate), Percent(interval.Low), Percent(interval.High)));
+                return new(
+                    bakes.Length, new Estimate(fit.Terms[temperature].Estimate, interval.Low, interval.High).Through(ResultScale.PercentOf));
             },
             _ => null);
     }
@@ -56,8 +52,4 @@ public sealed record AllLooksFit(int Bakes, Estimate ChangePctOfOneDegree)
             : early == 0 ? CensoredValue.Below(late)
             : CensoredValue.Between(early, late);
     }
-
-    private static double Percent(double slope) => 100 * (Math.Exp(slope) - 1);
-
-    private static double? Percent(double? slope) => slope is { } value ? Percent(value) : null;
 }

@@ -1,3 +1,5 @@
+using BakeInsights.Inference;
+
 namespace BakeInsights;
 
 /// <summary>A term that a model would like to have, if the journal can support it.</summary>
@@ -33,4 +35,11 @@ internal sealed record CandidateTerm(
         var combined = Combine(one - Causes[0].Centre, other - Causes[^1].Centre);
         return double.IsFinite(combined) ? combined : null;
     }
+
+    /// <summary>The term's value for a bake, or null when the bake lacks it.</summary>
+    public double? ValueOf(Bake bake) => ValueFrom(measure => measure.Of(bake));
+
+    /// <summary>The term's values for bakes that all have it, as a column.</summary>
+    public DesignColumn ColumnOf(IReadOnlyList<Bake> bakes, string prefix = "") =>
+        new(prefix + Name, [.. bakes.Select(bake => ValueOf(bake)!.Value)]);
 }

@@ -47,8 +47,13 @@ internal sealed record DoughCause(
     /// <summary>All, in the order of the model's columns.</summary>
     public static IReadOnlyList<DoughCause> All { get; } = [Warming, Water, Flour, Room, Mixing];
 
+    private static readonly Dictionary<DoughCause, int> Places = All.Index().ToDictionary(cause => cause.Item, cause => cause.Index);
+
     /// <summary>How much the measured doughs of one kitchen scatter about the model, in °C: common practice, no source.</summary>
     public static SpreadPrior Scatter { get; } = new(0.7, 2);
+
+    /// <summary>Its place among <see cref="All"/>, which is that of its column in the model.</summary>
+    public int Place => Places[this];
 
     /// <summary>The band as a normal distribution.</summary>
     public NormalPrior Prior => new(Name, (Low + High) / 2, (High - Low) / 2);

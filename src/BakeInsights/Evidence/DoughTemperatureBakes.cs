@@ -3,9 +3,6 @@ namespace BakeInsights;
 /// <summary>The bakes that can speak of a kitchen's dough temperature, as rows of the model.</summary>
 internal sealed class DoughTemperatureBakes
 {
-    /// <summary>Minutes of mixing that fewer than this share of the bakes have are left out, rather than the bakes. Our own choice.</summary>
-    private const double LeastShareLogged = 0.5;
-
     private static readonly IReadOnlyList<Exclusion> Exclusions =
     [
         new("no dough temperature", bake => bake[BakeColumns.DoughTemp] is null),
@@ -22,15 +19,15 @@ internal sealed class DoughTemperatureBakes
         List<LeftOutBakes> aside = [];
         foreach (var exclusion in Exclusions)
         {
-            kept = LeaveOut(kept, exclusion, aside);
+            kept = exclusion.LeaveOut(kept, aside);
         }
 
         var timed = kept.Count(bake => bake[BakeColumns.Mix] is not null);
-        CountsMixing = timed >= LeastShareLogged * kept.Count;
+        CountsMixing = timed >= TermSelection.LeastShareLogged * kept.Count;
         WhyNoMixing = CountsMixing ? "" : $"Mixing time is logged in {timed} of {kept.Count} bakes, too few to count it.";
         if (CountsMixing)
         {
-            kept = LeaveOut(kept, new("no mixing time", bake => bake[BakeColumns.Mix] is null), aside);
+            kept = new Exclusion("no mixing time", bake => bake[BakeColumns.Mix] is null).LeaveOut(kept, aside);
         }
 
         (Kept, LeftOut) = (kept, aside);
@@ -67,16 +64,4 @@ internal sealed class DoughTemperatureBakes
 
     /// <summary>The values of a cause among the bakes kept.</summary>
     public double[] ValuesOf(DoughCause cause) => [.. Kept.Select(bake => bake[cause.Column!]).Known()];
-
-    private static IReadOnlyList<Bake> LeaveOut(IReadOnlyList<Bake> bakes, Exclusion exclusion, List<LeftOutBakes> aside)
-    {
-        var these = bakes.Where(exclusion.Applies).ToList();
-        if (these.Count == 0)
-        {
-            return bakes;
-        }
-
-        aside.Add(new LeftOutBakes(exclusion.Reason, these));
-        return [.. bakes.Where(bake => !exclusion.Applies(bake))];
-    }
 }

@@ -43,7 +43,7 @@ internal sealed record FittedModel(
             var sums = new RunningSums([Intercept, .. selection.Terms.Select(term => term.Name)]);
             foreach (var bake in selection.Bakes)
             {
-                sums.Add([1, .. selection.Terms.Select(term => term.ValueFrom(measure => measure.Of(bake))!.Value)], question.ResponseOf(bake));
+                sums.Add([1, .. selection.Terms.Select(term => term.ValueOf(bake)!.Value)], question.ResponseOf(bake));
             }
 
             return sums.Fit().Select<ILinearFit>(fit => fit);
@@ -56,12 +56,7 @@ internal sealed record FittedModel(
         var bakes = all;
         foreach (var exclusion in question.Exclusions)
         {
-            var these = bakes.Where(exclusion.Applies).ToList();
-            if (these.Count > 0)
-            {
-                aside.Add(new LeftOutBakes(exclusion.Reason, these));
-                bakes = [.. bakes.Except(these)];
-            }
+            bakes = exclusion.LeaveOut(bakes, aside);
         }
 
         if (bakes.Count == 0)
@@ -154,13 +149,16 @@ internal sealed record FittedModel(
         return this with { Fit = fit, Blocks = kept, EntangledBlocks = entangled };
     }
 
-    private static Design DesignOf(TermSelection selection, IReadOnlyList<Blocks> blocks)
-    {
-        var ones = Enumerable.Repeat(1.0, selection.Bakes.Count).ToArray();
-        var columns = selection.Terms.Select(term => new DesignColumn(
-            term.Name, [.. selection.Bakes.Select(bake => term.ValueFrom(measure => measure.Of(bake))!.Value)]));
-        return new Design([new DesignColumn(Intercept, ones), .. columns, .. blocks.SelectMany(block => block.Columns)]);
-    }
+    private static Design DesignOf(TermSelection selection, IReadOnlyList<Blocks> blocks) =>
+        DesignOf(selection.Bakes, selection.Terms, blocks);
+
+    /// <summary>The columns of a model: the intercept, terms that all the bakes have, and blocks.</summary>
+    internal static Design DesignOf(IReadOnlyList<Bake> bakes, IEnumerable<CandidateTerm> terms, IReadOnlyList<Blocks> blocks) => new(
+    [
+        new DesignColumn(Intercept, [.. Enumerable.Repeat(1.0, bakes.Count)]),
+        .. terms.Select(term => term.ColumnOf(bakes)),
+        .. blocks.SelectMany(block => block.Columns),
+    ]);
 
     // The intercept is no cause: a term that depends on it alone, or is zero throughout, took one value in all bakes.
     private static string Entangled(FitProblem problem)

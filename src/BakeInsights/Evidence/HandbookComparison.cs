@@ -47,18 +47,12 @@ public sealed record HandbookComparison(
                     return new HandbookComparison(
                         band.Term,
                         model.Terms.Single(one => one.Name == band.Term).Unit,
-                        Of(term.DataAlone),
-                        Of(term.Prior!),
-                        Of(term.Together),
+                        Estimate.Of(term.DataAlone),
+                        Estimate.Of(term.Prior!),
+                        Estimate.Of(term.Together),
                         term.Conflict!.PValue,
                         band.Source);
                 }),
             ]);
-    }
-
-    private static Estimate Of(Belief belief)
-    {
-        var interval = belief.Interval(ModelAnswer.Level);
-        return new Estimate(belief.Mean, interval.Low, interval.High);
     }
 }

@@ -107,7 +107,7 @@ internal sealed class JournalAlone
     private Attempt<PriorFit> Fit(List<DoughCause> asked)
     {
         var rows = _bakes.Kept.Select(_bakes.Row).ToList();
-        double At(double[] row, DoughCause cause) => row[DoughCause.All.ToList().IndexOf(cause)];
+        double At(double[] row, DoughCause cause) => row[cause.Place];
         var held = DoughCause.All.Except(asked).ToList();
         return PriorRegression.Fit(
             new Design(asked.Select(cause => new DesignColumn(cause.Name, [.. rows.Select(row => At(row, cause))]))),

@@ -54,7 +54,7 @@ internal static class KitchenDoughCaveats
             }
         }
 
-        yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
+        yield return ModelAnswer.NotACause;
     }
 
     private static List<string> Pairs(KitchenDoughTemperature learned) =>

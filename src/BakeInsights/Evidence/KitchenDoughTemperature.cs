@@ -97,7 +97,7 @@ public sealed class KitchenDoughTemperature
     {
         ArgumentNullException.ThrowIfNull(conditions);
         ArgumentNullException.ThrowIfNull(kitchen);
-        var place = DoughCause.All.ToList().IndexOf(DoughCause.Water);
+        var place = DoughCause.Water.Place;
         var row = Row(Temperature.FromC(DoughCause.Water.Centre), conditions);
         var needed = _fit.ValueFor(place, row, dough.C - Cause.CentreTemperatureC, ModelAnswer.Level);
         if (Parts[place].Together.Value <= 0 || needed.Estimate is not { } estimate)
@@ -109,9 +109,7 @@ public sealed class KitchenDoughTemperature
                 $"Look for temperatures in the wrong column, and log bakes whose {BakeColumns.WaterTemp.Name} differs by several degrees.");
         }
 
-        double FromWater(double counted) => DoughCause.Water.Centre + counted;
-        var water = new Estimate(
-            FromWater(estimate), needed.Low is { } low ? FromWater(low) : null, needed.High is { } high ? FromWater(high) : null);
+        var water = new Estimate(estimate, needed.Low, needed.High).Through(counted => DoughCause.Water.Centre + counted);
         var plan = kitchen.Draw(Temperature.FromC(water.Value), waterG);
         return new NeededWater(
             dough,
@@ -145,18 +143,12 @@ public sealed class KitchenDoughTemperature
         return new CausePart(
             cause.Name,
             cause.Title,
-            EstimateOf(_fit.Before(place)),
+            Estimate.Of(_fit.Before(place)),
             cause.Source,
-            term is null ? null : EstimateOf(term.DataAlone),
+            term is null ? null : Estimate.Of(term.DataAlone),
             alone.WhyNot(cause),
-            EstimateOf(Used.Count == 0 ? _fit.Before(place) : _fit.Coefficient(place)),
+            Estimate.Of(Used.Count == 0 ? _fit.Before(place) : _fit.Coefficient(place)),
             alone.ConflictOf(cause));
-    }
-
-    private static Estimate EstimateOf(Belief belief)
-    {
-        var interval = belief.Interval(ModelAnswer.Level);
-        return new Estimate(belief.Mean, interval.Low, interval.High);
     }
 
     private static Interval FromCentre(Interval counted) =>

@@ -24,7 +24,7 @@ public static class LoafVolume
         Measures.SpecificVolume,
         "loaf volume",
         Measures.SpecificVolume.Of,
-        volume => volume,
+        ResultScale.Plain,
         "mL/g",
         [new("no loaf volume or loaf weight", bake => Measures.SpecificVolume.Of(bake) is null)],
         [

@@ -16,4 +16,8 @@ internal static class Looks
     /// <summary>Whether a span is too wide for its middle to stand for it.</summary>
     public static bool IsWide(double? notReadyMin, double? readyMin) =>
         notReadyMin is { } early && readyMin is { } late && late - early > CensoredLogNormal.WidestMidpointSpan * (early + late) / 2;
+
+    /// <summary>Bakes found ready at the first look, by the column of the last look before.</summary>
+    public static Exclusion ReadyAtFirst(QuantityColumn notReady) =>
+        new("ready at the first look, so that only the latest time is known", bake => bake[notReady] == 0);
 }

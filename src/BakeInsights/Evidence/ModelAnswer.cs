@@ -15,6 +15,9 @@ public abstract class ModelAnswer
     /// <summary>The hydration that every model counts from, in percent.</summary>
     public const double CentreHydrationPct = Cause.CentreHydrationPct;
 
+    /// <summary>What every answer from a journal has to be read with.</summary>
+    public const string NotACause = "A journal shows what went together, not what caused it; a bake made to find out settles more.";
+
     private protected ModelAnswer(FittedModel model)
     {
         Fitted = model;
@@ -114,7 +117,7 @@ public abstract class ModelAnswer
         // Of 50 bakes one or more lies beyond 2.5 by chance in every second journal, and beyond 3 in one out of eight
         // (standard normal distribution).
         const double far = 3;
-        var standardised = Enumerable.Range(0, Used.Count).Select(StandardisedResidual).ToList();
+        var standardised = RowInfluence.Of(Fit).Select(row => row.Studentised ?? 0).ToList();
         var largest = Enumerable.Range(0, Used.Count).MaxBy(row => Math.Abs(standardised[row]));
         var passed = Math.Abs(standardised[largest]) <= far;
         return new AnswerCheck("largest_residual", standardised[largest], passed, passed
@@ -144,14 +147,8 @@ public abstract class ModelAnswer
                 + "No group, flour or baker has a level of its own.";
         }
 
-        yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
+        yield return NotACause;
     }
 
     private static string Percent(double share) => (100 * share).ToString("0.0", CultureInfo.InvariantCulture);
-
-    private double StandardisedResidual(int row)
-    {
-        var scale = ResidualSd * Math.Sqrt(Math.Max(0, 1 - Fit.Leverage[row]));
-        return scale > 0 ? Fit.Residuals[row] / scale : 0;
-    }
 }

@@ -9,12 +9,12 @@ internal static class ProofTime
         Measures.ProofTime,
         "proof time",
         bake => Looks.Middle(bake[BakeColumns.ProofNotReady], bake[BakeColumns.Proof]),
-        Math.Log,
+        ResultScale.Logarithm,
         "ln(min)",
         [
             new("no proof time", bake => bake[BakeColumns.Proof] is not > 0),
-            new("ready at the first look, so that only the latest time is known", bake => bake[BakeColumns.ProofNotReady] == 0),
-            new("partly in the cold", bake => bake[BakeColumns.Cold] > 0),
+            Looks.ReadyAtFirst(BakeColumns.ProofNotReady),
+            RiseTime.Cold,
         ],
         [
             CandidateTerm.Line(RiseTime.DoughTemperatureTerm, "ln(min) per °C", Cause.DoughTemperature),

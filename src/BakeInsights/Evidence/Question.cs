@@ -7,7 +7,7 @@ namespace BakeInsights;
 /// The result of a bake as the model takes it, in the measure's canonical unit: a time known only to lie between two
 /// looks is the middle of them.
 /// </param>
-/// <param name="Response">The measure's value as the model has it, such as its logarithm.</param>
+/// <param name="Scale">The scale on which the model has it.</param>
 /// <param name="Unit">The unit of that.</param>
 /// <param name="Exclusions">Bakes that can't speak to the question, in the order in which they are left out.</param>
 /// <param name="Candidates">
@@ -18,16 +18,33 @@ internal sealed record Question(
     Measure Result,
     string Name,
     Func<Bake, double?> Observed,
-    Func<double, double> Response,
+    ResultScale Scale,
     string Unit,
     IReadOnlyList<Exclusion> Exclusions,
     IReadOnlyList<CandidateTerm> Candidates)
 {
     /// <summary>The response of a bake that has the result.</summary>
-    public double ResponseOf(Bake bake) => Response(Observed(bake)!.Value);
+    public double ResponseOf(Bake bake) => Scale.Of(Observed(bake)!.Value);
 }
 
 /// <summary>A reason not to count a bake.</summary>
 /// <param name="Reason">Why, in a few words.</param>
 /// <param name="Applies">Whether it holds for a bake.</param>
-internal sealed record Exclusion(string Reason, Func<Bake, bool> Applies);
+internal sealed record Exclusion(string Reason, Func<Bake, bool> Applies)
+{
+    /// <summary>Bakes that lack a measure.</summary>
+    public static Exclusion Without(Measure measure) => new($"no {measure.Words}", bake => measure.Of(bake) is null);
+
+    /// <summary>The bakes that it does not apply to; those that it does are added, with the reason, to the ones left out.</summary>
+    public IReadOnlyList<Bake> LeaveOut(IReadOnlyList<Bake> bakes, List<LeftOutBakes> aside)
+    {
+        var these = bakes.Where(Applies).ToHashSet();
+        if (these.Count == 0)
+        {
+            return bakes;
+        }
+
+        aside.Add(new LeftOutBakes(Reason, [.. bakes.Where(these.Contains)]));
+        return [.. bakes.Where(bake => !these.Contains(bake))];
+    }
+}

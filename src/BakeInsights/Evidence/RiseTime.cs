@@ -22,17 +22,20 @@ public static class RiseTime
 
     private const string PerPoint = "ln(min) per percent of flour";
 
+    /// <summary>Bakes that spent a part of the rise in the cold.</summary>
+    internal static Exclusion Cold { get; } = new("partly in the cold", bake => bake[BakeColumns.Cold] > 0);
+
     internal static Question Question { get; } = new(
         Measures.RiseTime,
         "rise time",
         bake => Looks.Middle(bake[BakeColumns.RiseNotReady], bake[BakeColumns.Rise]),
-        Math.Log,
+        ResultScale.Logarithm,
         "ln(min)",
         [
             new("no rise time", bake => Measures.RiseTime.Of(bake) is null),
             new("stopped before it was ready", bake => bake.RiseOutcome == RiseOutcome.Stopped),
-            new("ready at the first look, so that only the latest time is known", bake => bake[BakeColumns.RiseNotReady] == 0),
-            new("partly in the cold", IsCold),
+            Looks.ReadyAtFirst(BakeColumns.RiseNotReady),
+            Cold,
             new(
                 FormattableString.Invariant($"dough warmer than {TemperatureCoefficient.WarmestC:0} °C, where the straight line ends"),
                 IsTooWarm),
@@ -46,9 +49,7 @@ public static class RiseTime
         ]);
 
     /// <summary>Whether the straight line holds for a bake: not in the cold, and not too warm.</summary>
-    internal static bool IsWithinTheLine(Bake bake) => !IsCold(bake) && !IsTooWarm(bake);
-
-    private static bool IsCold(Bake bake) => bake[BakeColumns.Cold] > 0;
+    internal static bool IsWithinTheLine(Bake bake) => !Cold.Applies(bake) && !IsTooWarm(bake);
 
     private static bool IsTooWarm(Bake bake) => Measures.DoughTemperature.Of(bake) > TemperatureCoefficient.WarmestC;
 

@@ -46,7 +46,7 @@ public sealed class RiseTimeAnswer : ModelAnswer
     /// Percent by which the rise time changes with a change of a term, in the term's unit; null when the term was
     /// left out.
     /// </summary>
-    public Estimate? ChangePct(string term, double change) => FromSlope(term, slope => 100 * (Math.Exp(slope * change) - 1));
+    public Estimate? ChangePct(string term, double change) => FromSlope(term, slope => ResultScale.PercentOf(slope * change));
 
     /// <summary>
     /// Minutes by which the rise time of the typical dough changes when it is this many °C warmer; the interval is

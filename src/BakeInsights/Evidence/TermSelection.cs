@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace BakeInsights;
 
 /// <summary>Decides which terms a journal can support, and which bakes have all that those terms need.</summary>
@@ -9,7 +7,7 @@ internal sealed class TermSelection
     /// A term that fewer than this share of the bakes can speak to is left out, rather than the bakes that can't.
     /// Our own choice.
     /// </summary>
-    private const double LeastShareLogged = 0.5;
+    public const double LeastShareLogged = 0.5;
 
     /// <summary>Bakes left over after one for each coefficient, for the spread to be worth estimating. Our own choice.</summary>
     private const int LeastBakesToSpare = 3;
@@ -56,7 +54,7 @@ internal sealed class TermSelection
     }
 
     /// <summary>The reason to leave out a bake that a term has no value for.</summary>
-    public static string Lacking(CandidateTerm term) => $"no {Lower(term.Causes[0].Measure.Title)}";
+    public static string Lacking(CandidateTerm term) => $"no {term.Causes[0].Measure.Words}";
 
     /// <summary>The same selection less one term, for a reason that only the fit could find.</summary>
     public TermSelection Less(string name, string reason)
@@ -72,7 +70,7 @@ internal sealed class TermSelection
     {
         foreach (var term in candidates)
         {
-            var logged = Bakes.Count(bake => term.ValueFrom(measure => measure.Of(bake)) is not null);
+            var logged = Bakes.Count(bake => term.ValueOf(bake) is not null);
             if (logged < LeastShareLogged * Bakes.Count)
             {
                 LeaveOut(term, logged == 0 ? "It is not in the journal." : $"It is known of only {logged} of {Bakes.Count} bakes.");
@@ -108,12 +106,7 @@ internal sealed class TermSelection
         _leftOutBakes.Clear();
         foreach (var term in _terms)
         {
-            var lacking = Bakes.Where(bake => term.ValueFrom(measure => measure.Of(bake)) is null).ToList();
-            if (lacking.Count > 0)
-            {
-                _leftOutBakes.Add(new LeftOutBakes(Lacking(term), lacking));
-                Bakes = [.. Bakes.Except(lacking)];
-            }
+            Bakes = new Exclusion(Lacking(term), bake => term.ValueOf(bake) is null).LeaveOut(Bakes, _leftOutBakes);
         }
     }
 
@@ -131,7 +124,6 @@ internal sealed class TermSelection
         _leftOutTerms.Add(new LeftOutTerm(term.Name, reason));
     }
 
-    private static int BakesNeeded(int terms) => terms + 1 + LeastBakesToSpare;
-
-    private static string Lower(string title) => title.ToLower(CultureInfo.InvariantCulture);
+    /// <summary>The fewest bakes for a model of an intercept and so many terms.</summary>
+    public static int BakesNeeded(int terms) => terms + 1 + LeastBakesToSpare;
 }

@@ -12,6 +12,9 @@ public sealed record Measure(
 {
     private readonly Func<Bake, double?> _perFlour = _ => 0;
 
+    /// <summary>The title as it stands inside a sentence; one that is all capitals stays so.</summary>
+    public string Words => Title.Length > 1 && char.IsUpper(Title[1]) ? Title : Title.ToLowerInvariant();
+
     /// <summary>
     /// How the measure moves with the flour weighed in: its derivative by the natural logarithm of
     /// <see cref="BakeColumns.Flour"/>, so that 1 % more flour moves it by a hundredth of this. Below zero for a

@@ -27,10 +27,7 @@ public sealed record PriorInverse(double? Estimate, double? Low, double? High)
     internal static PriorInverse Find(
         GivenSpread[] parts, int column, IReadOnlyList<double> row, double response, double level)
     {
-        if (!(level > 0 && level < 1))
-        {
-            throw new ArgumentOutOfRangeException(nameof(level), level, "A level lies between 0 and 1, such as 0.95.");
-        }
+        Tails.RequireLevel(level);
 
         var lines = Array.ConvertAll(parts, part => new Line(part, column, row));
         var rises = lines.Sum(line => line.Weight * line.Slope) > 0;

@@ -6,13 +6,14 @@ namespace BakeInsights;
 public sealed class ColumnAnswer
 {
     private readonly ColumnFit _fit;
+    private readonly ColumnLevels _levels;
 
     internal ColumnAnswer(ColumnFit fit)
     {
         _fit = fit;
-        var scale = new ResultScale(ResultQuestion.IsLogarithmic(Result));
-        Levels = Form == ColumnForm.Levels ? ColumnEffects.Means(fit, scale) : [];
-        Largest = ColumnEffects.Largest(fit, scale);
+        _levels = fit.Rows.LevelsOf(fit.Rows.Column);
+        Levels = Form == ColumnForm.Levels ? ColumnEffects.Means(fit) : [];
+        Largest = ColumnEffects.Largest(fit);
         (Best, WhyNoBest) = Form == ColumnForm.Curve ? ColumnEffects.Best(fit) : (null, "");
         Caveats = [.. ColumnFindings.Caveats(fit)];
         Finding = ColumnFindings.Of(fit, Largest);
@@ -86,10 +87,9 @@ public sealed class ColumnAnswer
     public CurvePoint At(double number)
     {
         var row = _fit.AverageRow(ColumnEffects.OwnAt(Form, number));
-        var scale = new ResultScale(ResultQuestion.IsLogarithmic(Result));
         return new CurvePoint(
-            number, scale.Back(Fit.Combination(row).Estimate),
-            scale.Back(Fit.MeanInterval(row, ModelAnswer.Level)), scale.Back(Fit.PredictionInterval(row, ModelAnswer.Level)));
+            number, _fit.Scale.Back(Fit.Combination(row).Estimate),
+            _fit.Scale.Back(Fit.MeanInterval(row, ModelAnswer.Level)), _fit.Scale.Back(Fit.PredictionInterval(row, ModelAnswer.Level)));
     }
 
     /// <summary>
@@ -98,11 +98,10 @@ public sealed class ColumnAnswer
     /// </summary>
     public IReadOnlyList<double> ResultsHeldStill()
     {
-        var scale = new ResultScale(ResultQuestion.IsLogarithmic(Result));
         var own = Terms.Count;
         return
         [
-            .. Enumerable.Range(0, Used.Count).Select(row => scale.Back(
+            .. Enumerable.Range(0, Used.Count).Select(row => _fit.Scale.Back(
                 Fit.Combination(_fit.AverageRow([.. Fit.Design.Row(row).TakeLast(own)])).Estimate + Fit.Residuals[row])),
         ];
     }
@@ -111,7 +110,7 @@ public sealed class ColumnAnswer
     public double? NumberOf(Bake bake) => _fit.Rows.Column.Number(bake);
 
     /// <summary>The level of a bake used, as <see cref="Levels"/> spells it.</summary>
-    public string LevelOf(Bake bake) => _fit.Rows.LevelsOf(_fit.Rows.Column).NameOf(bake);
+    public string LevelOf(Bake bake) => _levels.NameOf(bake);
 
     /// <summary>What to bear in mind, one sentence each.</summary>
     public IReadOnlyList<string> Caveats { get; }

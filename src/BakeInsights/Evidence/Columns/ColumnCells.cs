@@ -19,7 +19,7 @@ internal sealed record ColumnCells(
         var wanted = name.Trim();
         if (Measures.All.FirstOrDefault(measure => IsNamed(measure.Name, wanted)) is { } measure)
         {
-            return OfNumbers(measure.Name, ResultQuestion.Lower(measure.Title), measure.Dimension, measure.Of);
+            return OfNumbers(measure.Name, measure.Words, measure.Dimension, measure.Of);
         }
 
         return BakeColumns.All.FirstOrDefault(column => IsNamed(column.Name, wanted)) switch

@@ -44,15 +44,9 @@ internal static class ColumnFindings
 
     private static IReadOnlyList<OddBake> OddBakes(ColumnFit fit) =>
     [
-        .. Enumerable.Range(0, fit.Rows.Bakes.Count).Where(row => Math.Abs(Standardised(fit.Fit, row)) > Far)
-            .Select(row => new OddBake(fit.Rows.Bakes[row], $"its {fit.Rows.Question.Name} lies far from that of bakes like it")),
+        .. RowInfluence.Of(fit.Fit).Where(row => Math.Abs(row.Studentised ?? 0) > Far)
+            .Select(row => new OddBake(fit.Rows.Bakes[row.Row], $"its {fit.Rows.Question.Name} lies far from that of bakes like it")),
     ];
-
-    private static double Standardised(LeastSquaresFit fit, int row)
-    {
-        var scale = fit.ResidualStandardDeviation * Math.Sqrt(Math.Max(0, 1 - fit.Leverage[row]));
-        return scale > 0 ? fit.Residuals[row] / scale : 0;
-    }
 
     private static Estimate? Without(ColumnFit fit, ColumnDifference largest, IReadOnlyList<OddBake> odd)
     {
@@ -62,9 +56,8 @@ internal static class ColumnFindings
         }
 
         var rest = fit.Rows.Less([.. odd.Select(one => one.Bake)]);
-        var scale = new ResultScale(ResultQuestion.IsLogarithmic(fit.Rows.Question.Result));
         return ColumnProblems.Find(rest) is null && ColumnFit.Make(rest).TryGet(out var refit, out _)
-            ? ColumnEffects.Same(refit, scale, largest)?.Effect
+            ? ColumnEffects.Same(refit, largest)?.Effect
             : null;
     }
 
@@ -76,7 +69,7 @@ internal static class ColumnFindings
         return
         [
             .. fit.Rows.HeldStill.Where(term => term.Causes.Count == 1 && LeastSquares
-                    .Fit(new Design([constant, .. own]), [.. fit.Rows.Bakes.Select(bake => term.ValueFrom(measure => measure.Of(bake))!.Value)])
+                    .Fit(new Design([constant, .. own]), term.ColumnOf(fit.Rows.Bakes).Values)
                     .TryGet(out var foretold, out _) && foretold.RSquared > 1 - (1 / Thresholds.VarianceInflation.Value))
                 .Select(term => term.Causes[0].Measure).Distinct(),
         ];
@@ -100,6 +93,6 @@ internal static class ColumnFindings
             yield return "The difference named is the largest along the curve; its interval counts that it was picked.";
         }
 
-        yield return "A journal shows what went together, not what caused it; a bake made to find out settles more.";
+        yield return ModelAnswer.NotACause;
     }
 }

@@ -14,8 +14,8 @@ internal sealed record ColumnFit(ColumnRows Rows, LeastSquaresFit Fit, NestedCom
 
     private const string HeldPrefix = "held still: ";
 
-    /// <summary>Bakes left over after one for each coefficient, as in the other models. Our own choice.</summary>
-    private const int LeastBakesToSpare = 3;
+    /// <summary>The scale of the model.</summary>
+    public ResultScale Scale => Rows.Question.Scale;
 
     /// <summary>The fit that the bakes support, the least important causes held still left out where they can't.</summary>
     public static Attempt<ColumnFit> Make(ColumnRows rows)
@@ -23,7 +23,7 @@ internal sealed record ColumnFit(ColumnRows Rows, LeastSquaresFit Fit, NestedCom
         while (true)
         {
             var parts = ColumnParts.Of(rows, HeldPrefix);
-            var needed = 1 + parts.All.Count() + LeastBakesToSpare;
+            var needed = TermSelection.BakesNeeded(parts.All.Count());
             if (rows.Bakes.Count < needed)
             {
                 if (rows.HeldStill.Count == 0)

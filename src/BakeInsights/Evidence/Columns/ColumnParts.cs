@@ -15,8 +15,7 @@ internal sealed record ColumnParts(
     /// <summary>Makes the columns for these bakes.</summary>
     public static ColumnParts Of(ColumnRows rows, string heldPrefix) => new(
         [.. rows.Blocks.Select(block => Indicators(rows, block))],
-        [.. rows.HeldStill.Select(term => new DesignColumn(
-            heldPrefix + term.Name, [.. rows.Bakes.Select(bake => term.ValueFrom(measure => measure.Of(bake))!.Value)]))],
+        [.. rows.HeldStill.Select(term => term.ColumnOf(rows.Bakes, heldPrefix))],
         OwnOf(rows));
 
     private static IReadOnlyList<DesignColumn> OwnOf(ColumnRows rows)

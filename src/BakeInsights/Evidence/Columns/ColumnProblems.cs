@@ -5,8 +5,8 @@ namespace BakeInsights;
 /// <summary>Why a column can't be answered, in a baker's words.</summary>
 internal static class ColumnProblems
 {
-    // Half of the bakes, as for a term of the other models. Our own choice.
-    private const double MostAside = 0.5;
+    // As for a term of the other models.
+    private const double MostAside = 1 - TermSelection.LeastShareLogged;
 
     /// <summary>What stands in the way before any fit; null if nothing does.</summary>
     public static FitProblem? Find(ColumnRows rows)

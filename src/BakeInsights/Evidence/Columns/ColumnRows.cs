@@ -28,11 +28,9 @@ internal sealed record ColumnRows(
         IReadOnlyList<CandidateTerm> candidates)
     {
         var aside = new List<LeftOutBakes>();
-        var bakes = question.Exclusions.Aggregate(all, (left, exclusion) => Without(left, exclusion.Applies, exclusion.Reason, aside));
-        bakes = form == ColumnForm.Levels
-            ? Without(bakes, bake => column.Text(bake) is null, $"nothing in {column.Name}", aside)
-            : Without(bakes, bake => column.Number(bake) is null, $"no number in {column.Name}", aside);
-        bakes = blocks.Aggregate(bakes, (left, block) => Without(left, bake => block.Text(bake) is null, $"nothing in {block.Name}", aside));
+        var bakes = question.Exclusions.Aggregate(all, (left, exclusion) => exclusion.LeaveOut(left, aside));
+        var unread = form == ColumnForm.Levels ? Empty(column) : new Exclusion($"no number in {column.Name}", bake => column.Number(bake) is null);
+        bakes = blocks.Select(Empty).Prepend(unread).Aggregate(bakes, (left, exclusion) => exclusion.LeaveOut(left, aside));
         var selection = TermSelection.Make(bakes, candidates);
         aside.AddRange(selection.LeftOutBakes);
         bakes = selection.Bakes;
@@ -56,24 +54,13 @@ internal sealed record ColumnRows(
     /// <summary>The same without some of the bakes, which are no longer counted anywhere.</summary>
     public ColumnRows Less(IReadOnlyCollection<Bake> odd) => this with { Bakes = [.. Bakes.Except(odd)] };
 
-    private static IReadOnlyList<Bake> Without(
-        IReadOnlyList<Bake> bakes, Func<Bake, bool> applies, string reason, List<LeftOutBakes> aside)
-    {
-        var these = bakes.Where(applies).ToList();
-        if (these.Count == 0)
-        {
-            return bakes;
-        }
-
-        aside.Add(new LeftOutBakes(reason, these));
-        return [.. bakes.Except(these)];
-    }
+    private static Exclusion Empty(ColumnCells cells) => new($"nothing in {cells.Name}", bake => cells.Text(bake) is null);
 
     // A level with one bake says nothing of its scatter, and a block with one bake compares it with none.
     private static IReadOnlyList<Bake> WithoutLone(IReadOnlyList<Bake> bakes, ColumnCells cells, List<LeftOutBakes> aside)
     {
         var levels = ColumnLevels.Of(bakes, cells);
         var lone = levels.Names.Where((_, level) => levels.Count(level) == 1).ToHashSet();
-        return Without(bakes, bake => lone.Contains(levels.NameOf(bake)), $"a {cells.Name} that no other bake has", aside);
+        return new Exclusion($"a {cells.Name} that no other bake has", bake => lone.Contains(levels.NameOf(bake))).LeaveOut(bakes, aside);
     }
 }

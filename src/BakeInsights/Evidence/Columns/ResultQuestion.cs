@@ -9,7 +9,7 @@ internal static class ResultQuestion
         : result == Measures.SpecificVolume ? LoafVolume.Question
         : result == Measures.ProofTime ? ProofTime.Question
         : new Question(
-            result, Lower(result.Title), result.Of, value => value, result.Name, [Missing(result)],
+            result, result.Words, result.Of, ResultScale.Plain, result.Name, [Exclusion.Without(result)],
             [
                 CandidateTerm.Line(RiseTime.DoughTemperatureTerm, $"{result.Name} per °C", Cause.DoughTemperature),
                 CandidateTerm.Line(RiseTime.HydrationTerm, $"{result.Name} per percent of flour", Cause.Hydration),
@@ -21,9 +21,6 @@ internal static class ResultQuestion
         : result == Measures.ProofTime ? "proof_time"
         : result == Measures.SpecificVolume ? "loaf_volume"
         : result.Name;
-
-    /// <summary>Whether the model speaks of the logarithm, so that effects are percentages.</summary>
-    public static bool IsLogarithmic(Measure result) => result == Measures.RiseTime || result == Measures.ProofTime;
 
     /// <summary>
     /// The terms that hold other causes still: the question's own, as far as those causes are named, and a straight line
@@ -43,9 +40,4 @@ internal static class ResultQuestion
 
     // Any two numbers that differ are two levels of a measure whose instrument isn't known.
     private const double Finest = 1e-9;
-
-    private static Exclusion Missing(Measure result) => new($"no {Lower(result.Title)}", bake => result.Of(bake) is null);
-
-    /// <summary>A title inside a sentence.</summary>
-    public static string Lower(string title) => title.Length > 1 && char.IsUpper(title[1]) ? title : title.ToLowerInvariant();
 }

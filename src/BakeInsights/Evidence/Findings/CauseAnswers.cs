@@ -25,20 +25,20 @@ public sealed class CauseAnswers
         List<OpenQuestion> open = [];
         foreach (var sameModel in CauseQuestion.All.GroupBy(question => question.Model))
         {
-            var model = FittedModel.Make(sameModel.Key, bakes);
+            var model = FittedModel.Make(sameModel.Key, bakes).Select(fitted => new Answering(fitted, bakes));
             foreach (var question in sameModel)
             {
-                if (!model.TryGet(out var fitted, out var problem))
+                if (!model.TryGet(out var answering, out var problem))
                 {
                     open.Add(new OpenQuestion(question.Name, question.Words, problem.Message, problem.Remedy));
                 }
-                else if (question.Terms.All(term => fitted.Coefficient(term) is null))
+                else if (question.Terms.All(term => answering.Model.Coefficient(term) is null))
                 {
-                    open.Add(Unsupported(question, fitted));
+                    open.Add(Unsupported(question, answering.Model));
                 }
                 else
                 {
-                    answers.Add(Answer(question, fitted, bakes));
+                    answers.Add(answering.To(question));
                 }
             }
         }
@@ -46,41 +46,56 @@ public sealed class CauseAnswers
         return new CauseAnswers(answers, open);
     }
 
-    private static Finding Answer(CauseQuestion question, FittedModel model, IReadOnlyList<Bake> bakes)
+    /// <summary>A model with what all of its questions share.</summary>
+    private sealed class Answering
     {
-        var effect = CauseEffect.Of(question, model, DoughSettings.MiddleOf(model.Ranges))!;
-        var odd = OddBakes.Of(model);
-        var without = odd.Count == 0 ? null : Without(question, model, bakes, odd);
-        var together = MovedTogether.With(
-            question.Step.Cause.Measure,
-            question.Model.Candidates.SelectMany(term => term.Causes).Select(cause => cause.Measure).Distinct(),
-            model.Selection.Bakes);
-        return new Finding
-        {
-            Name = question.Name,
-            Question = question.Words,
-            Result = question.Model.Result,
-            Contrast = question.IsAboutTheBend ? Contrast.Between("a step to either side, against a straight line") : question.Step.Contrast,
-            Effect = effect.Step,
-            EffectPct = effect.StepPct,
-            Bend = effect.Bend,
-            PValue = PValue(question, (LeastSquaresFit)model.Fit),
-            Bakes = model.Selection.Bakes,
-            LeftOut = model.LeftOutBakes,
-            OddBakes = odd,
-            WithoutOddBakes = without?.Step,
-            BendWithoutOddBakes = without?.Bend,
-            MovedTogetherWith = together,
-            Caveats = [.. Caveats(model)],
-            NextStep = NextStep(question, together, odd),
-        };
-    }
+        private readonly IReadOnlyList<OddBake> _odd;
+        private readonly FittedModel? _withoutOdd;
+        private readonly DoughSettings _typical;
 
-    // The same dough as before, so that only the bakes differ.
-    private static CauseEffect? Without(CauseQuestion question, FittedModel model, IReadOnlyList<Bake> bakes, IReadOnlyList<OddBake> odd) =>
-        FittedModel.Make(question.Model, [.. bakes.Except(odd.Select(one => one.Bake))]).Match(
-            rest => CauseEffect.Of(question, rest, DoughSettings.MiddleOf(model.Ranges)),
-            _ => null);
+        public Answering(FittedModel model, IReadOnlyList<Bake> bakes)
+        {
+            Model = model;
+            _typical = DoughSettings.MiddleOf(model.Ranges);
+            _odd = OddBakes.Of(model);
+            _withoutOdd = _odd.Count == 0
+                ? null
+                : FittedModel.Make(model.Question, [.. bakes.Except(_odd.Select(one => one.Bake))]).Match<FittedModel?>(rest => rest, _ => null);
+        }
+
+        public FittedModel Model { get; }
+
+        public Finding To(CauseQuestion question)
+        {
+            var effect = CauseEffect.Of(question, Model, _typical)!;
+
+            // Of the same dough as with all bakes, so that only the bakes differ.
+            var without = _withoutOdd is null ? null : CauseEffect.Of(question, _withoutOdd, _typical);
+            var together = MovedTogether.With(
+                question.Step.Cause.Measure,
+                question.Model.Candidates.SelectMany(term => term.Causes).Select(cause => cause.Measure).Distinct(),
+                Model.Selection.Bakes);
+            return new Finding
+            {
+                Name = question.Name,
+                Question = question.Words,
+                Result = question.Model.Result,
+                Contrast = question.IsAboutTheBend ? Contrast.Between("a step to either side, against a straight line") : question.Step.Contrast,
+                Effect = effect.Step,
+                EffectPct = effect.StepPct,
+                Bend = effect.Bend,
+                PValue = PValue(question, (LeastSquaresFit)Model.Fit),
+                Bakes = Model.Selection.Bakes,
+                LeftOut = Model.LeftOutBakes,
+                OddBakes = _odd,
+                WithoutOddBakes = without?.Step,
+                BendWithoutOddBakes = without?.Bend,
+                MovedTogetherWith = together,
+                Caveats = [.. Caveats(Model)],
+                NextStep = NextStep(question, together, _odd),
+            };
+        }
+    }
 
     private static double PValue(CauseQuestion question, LeastSquaresFit fit)
     {
@@ -115,9 +130,7 @@ public sealed class CauseAnswers
     }
 
     private static string NextStep(CauseQuestion question, IReadOnlyList<Measure> together, IReadOnlyList<OddBake> odd) =>
-        together.Count > 0 ? $"Bake some doughs that change {Name(question.Step.Cause.Measure)} and leave {string.Join(" and ", together.Select(Name))} as it is."
+        together.Count > 0 ? $"Bake some doughs that change {question.Step.Cause.Measure.Words} and leave {string.Join(" and ", together.Select(measure => measure.Words))} as it is."
         : odd.Count > 0 ? $"Look at {string.Join(", ", odd.Select(one => one.Bake.Id))} again, or bake {(odd.Count == 1 ? "it" : "them")} once more."
-        : $"Bake pairs of doughs that differ in {Name(question.Step.Cause.Measure)} alone, by a step or two to each side of the usual.";
-
-    private static string Name(Measure measure) => char.ToLowerInvariant(measure.Title[0]) + measure.Title[1..];
+        : $"Bake pairs of doughs that differ in {question.Step.Cause.Measure.Words} alone, by a step or two to each side of the usual.";
 }

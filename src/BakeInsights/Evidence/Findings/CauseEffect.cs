@@ -17,27 +17,18 @@ internal sealed record CauseEffect(Estimate Step, Estimate? StepPct, Estimate? B
         var (here, up, down) = (Row(model, settings), Row(model, question.Step.From(settings, 1)), Row(model, question.Step.From(settings, -1)));
         var bend = Difference(model, [.. up.Zip(down, (above, below) => (above + below) / 2)], here);
         var isBent = model.Selection.Terms.Any(term => question.Terms.Contains(term.Name) && term.LevelsNeeded > 2);
-        var isLog = question.Model.Response(Math.E) == 1;
-        if (!isLog)
-        {
-            return new(Difference(model, up, here), null, isBent ? bend : null);
-        }
 
         // Asked about the bend alone, what counts is how a step further off departs from the straight line.
         var step = question.IsAboutTheBend ? bend : Difference(model, up, here);
-        var level = Math.Exp(model.Fit.Combination(here).Estimate);
-        return new(Of(step, change => level * (Math.Exp(change) - 1)), Of(step, change => 100 * (Math.Exp(change) - 1)), null);
+        var scale = question.Model.Scale;
+        return new(
+            scale.Difference(step, scale.Back(model.Fit.Combination(here).Estimate)),
+            scale.Percent(step),
+            isBent && !scale.IsLogarithmic ? bend : null);
     }
 
     private static IReadOnlyList<double> Row(FittedModel model, DoughSettings settings) => model.Row(measure => settings[measure]);
 
-    private static Estimate Difference(FittedModel model, IReadOnlyList<double> row, IReadOnlyList<double> from)
-    {
-        var term = model.Fit.Combination([.. row.Zip(from, (one, other) => one - other)]);
-        var interval = term.Interval(ModelAnswer.Level);
-        return new Estimate(term.Estimate, interval.Low, interval.High);
-    }
-
-    private static Estimate Of(Estimate estimate, Func<double, double> rising) =>
-        new(rising(estimate.Value), rising(estimate.Low!.Value), rising(estimate.High!.Value));
+    private static Estimate Difference(FittedModel model, IReadOnlyList<double> row, IReadOnlyList<double> from) =>
+        Estimate.Of(model.Fit.Combination([.. row.Zip(from, (one, other) => one - other)]));
 }

@@ -6,16 +6,18 @@ namespace BakeInsights;
 public sealed class GroupAnswer
 {
     private readonly GroupFit _model;
+    private readonly ColumnLevels _levels;
 
     internal GroupAnswer(GroupFit model)
     {
         _model = model;
-        Overall = Scale.Back(model.Mixed is { } mixed
+        _levels = model.Fixed.Rows.LevelsOf(model.Fixed.Rows.Column);
+        Overall = model.Fixed.Scale.Back(model.Mixed is { } mixed
             ? mixed.Combination(Average(mixed.Design)).Estimate
             : Fit.Combination(model.Fixed.AverageRow(Even(Test.ExtraDegreesOfFreedom))).Estimate);
-        Groups = GroupEffects.Of(model, Scale, Overall);
-        (Spread, SpreadPct) = GroupEffects.Spread(model, Scale, Overall);
-        Largest = ColumnEffects.Largest(model.Fixed, Scale);
+        Groups = GroupEffects.Of(model, Overall);
+        (Spread, SpreadPct) = GroupEffects.Spread(model, Overall);
+        Largest = ColumnEffects.Largest(model.Fixed);
         Caveats = [.. GroupFindings.Caveats(this)];
         Finding = GroupFindings.Of(this);
     }
@@ -82,11 +84,9 @@ public sealed class GroupAnswer
     public Finding Finding { get; }
 
     /// <summary>The group of a bake used, as <see cref="Groups"/> spells it.</summary>
-    public string GroupOf(Bake bake) => _model.Fixed.Rows.LevelsOf(_model.Fixed.Rows.Column).NameOf(bake);
+    public string GroupOf(Bake bake) => _levels.NameOf(bake);
 
     internal ColumnFit FixedFit => _model.Fixed;
-
-    private ResultScale Scale => new(ResultQuestion.IsLogarithmic(Result));
 
     private static double[] Average(Design design) => [.. design.Columns.Select(column => column.Values.Average())];
 

@@ -1,34 +1,31 @@
-using BakeInsights.Inference;
-
 namespace BakeInsights;
 
 /// <summary>What the fits of groups say in the result's own unit.</summary>
 internal static class GroupEffects
 {
     /// <summary>The groups in the order of their names.</summary>
-    public static IReadOnlyList<GroupResult> Of(GroupFit model, ResultScale scale, double overall)
+    public static IReadOnlyList<GroupResult> Of(GroupFit model, double overall)
     {
-        var rows = model.Fixed.Rows;
+        var (rows, scale) = (model.Fixed.Rows, model.Fixed.Scale);
         var levels = rows.LevelsOf(rows.Column);
-        var means = ColumnEffects.Means(model.Fixed, scale);
+        var means = ColumnEffects.Means(model.Fixed);
         var raw = rows.Bakes.Zip(model.Fixed.Fit.Response).ToLookup(pair => levels.NameOf(pair.First), pair => pair.Second);
         var pooled = Pooled(model);
         return
         [
             .. means.Select(mean =>
             {
-                var (value, interval) = pooled.TryGetValue(mean.Level, out var found) ? found : default;
-                var isPooled = model.Mixed is not null;
+                var effect = pooled.GetValueOrDefault(mean.Level);
                 return new GroupResult(
                     mean.Level, mean.Count, scale.Back(raw[mean.Level].Average()), mean.Mean,
-                    isPooled ? scale.Difference(value, interval, overall) : null,
-                    isPooled ? scale.Percent(value, interval) : null);
+                    effect is null ? null : scale.Difference(effect, overall),
+                    effect is null ? null : scale.Percent(effect));
             }),
         ];
     }
 
     /// <summary>The spread between groups, in the result's unit and in percent; null with two groups.</summary>
-    public static (Estimate? Spread, Estimate? Pct) Spread(GroupFit model, ResultScale scale, double overall)
+    public static (Estimate? Spread, Estimate? Pct) Spread(GroupFit model, double overall)
     {
         if (model.Mixed is not { } mixed)
         {
@@ -39,13 +36,11 @@ internal static class GroupEffects
         var (low, high) = model.Spread.Deviation;
 
         // The estimate maximizes a likelihood and the ends are from an exact test, so at the edge they can pass each other.
-        Estimate In(double by) => scale.IsLogarithmic
-            ? new(by * double.ExpM1(deviation), Math.Min(by * double.ExpM1(low!.Value), by * double.ExpM1(deviation)), high is { } end ? by * double.ExpM1(Math.Max(end, deviation)) : null)
-            : new(deviation, Math.Min(low!.Value, deviation), high is { } top ? Math.Max(top, deviation) : null);
-        return (In(overall), scale.IsLogarithmic ? In(100) : null);
+        var ends = new Estimate(deviation, Math.Min(low!.Value, deviation), high is { } end ? Math.Max(end, deviation) : null);
+        return (model.Fixed.Scale.Difference(ends, overall), model.Fixed.Scale.Percent(ends));
     }
 
-    private static Dictionary<string, (double Value, Interval Interval)> Pooled(GroupFit model) =>
-        model.Mixed is not { } mixed ? [] : mixed.GroupEffects.Zip(mixed.AveragedIntervals(ModelAnswer.Level))
-            .ToDictionary(pair => pair.First.Group, pair => (pair.First.Intercept.Value, pair.Second));
+    private static Dictionary<string, Estimate> Pooled(GroupFit model) =>
+        model.Mixed is not { } mixed ? [] : mixed.GroupEffects.Zip(mixed.AveragedIntervals(ModelAnswer.Level)).ToDictionary(
+            pair => pair.First.Group, pair => new Estimate(pair.First.Intercept.Value, pair.Second.Low, pair.Second.High));
 }

@@ -50,7 +50,7 @@ internal static class AdjustedRiseTime
         }
 
         var typical = answer.At(answer.Typical).Estimate;
-        var (effect, percent) = Comparison.OfLogarithms(fit.Terms[^1], typical);
+        var change = Estimate.Of(fit.Terms[^1]);
         var odd = OddValues.Of(answer.Used, fit.Residuals, Odd);
         asked.Add(new Finding
         {
@@ -58,8 +58,8 @@ internal static class AdjustedRiseTime
             Question = Words,
             Result = Measures.RiseTime,
             Contrast = Contrast.Between($"{months.Month} against {months.Before}, doughs made alike"),
-            Effect = effect,
-            EffectPct = percent,
+            Effect = RiseTime.Question.Scale.Difference(change, typical),
+            EffectPct = RiseTime.Question.Scale.Percent(change),
             PValue = p,
             Bakes = answer.Used,
             LeftOut = answer.LeftOutBakes,
@@ -77,7 +77,7 @@ internal static class AdjustedRiseTime
         var now = rows.Count(row => isNow[row]);
         return odd.Count > 0 && Math.Min(now, rows.Length - now) >= MonthBefore.LeastBakes
             && Fit(answer.Fit, isNow, rows).TryGet(out var fit, out _)
-            ? Comparison.OfLogarithms(fit.Terms[^1], typical).Effect
+            ? RiseTime.Question.Scale.Difference(Estimate.Of(fit.Terms[^1]), typical)
             : null;
     }
 

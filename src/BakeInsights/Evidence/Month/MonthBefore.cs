@@ -22,7 +22,7 @@ internal static class MonthBefore
         AdjustedRiseTime.Ask(asked, months);
         Ask(asked, months, new Comparison(
             "rise_time_as_logged", Measures.RiseTime, "Did the rise time, as logged, change from the month before?",
-            RiseTime.Question.Exclusions, bake => Math.Log(MiddleOfLooks(bake)), true));
+            RiseTime.Question.Exclusions, RiseTime.Question.ResponseOf, RiseTime.Question.Scale));
         Ask(asked, months, Plain("specific_volume", Measures.SpecificVolume));
         Ask(asked, months, Plain("hydration", Measures.Hydration));
         Ask(asked, months, Plain("bake_loss", Measures.BakeLoss));
@@ -36,22 +36,17 @@ internal static class MonthBefore
         months.Before is null ? "Go on logging: the next month will have one to be compared with." : "Log it in every bake.");
 
     private static Comparison Plain(string name, Measure measure) => new(
-        name, measure, $"Did the {MonthWords.Lower(measure)} change from the month before?",
-        [new Exclusion($"no {MonthWords.Lower(measure)}", bake => measure.Of(bake) is null)],
-        bake => measure.Of(bake)!.Value, false);
+        name, measure, $"Did the {measure.Words} change from the month before?",
+        [Exclusion.Without(measure)],
+        bake => measure.Of(bake)!.Value, ResultScale.Plain);
 
     private static void Ask(Asked asked, TwoMonths months, Comparison about)
     {
         List<LeftOutBakes> leftOut = [];
-        var all = months.BakesBefore.Concat(months.Bakes).ToList();
+        IReadOnlyList<Bake> all = [.. months.BakesBefore, .. months.Bakes];
         foreach (var exclusion in about.Exclusions)
         {
-            List<Bake> these = [.. all.Where(exclusion.Applies)];
-            if (these.Count > 0)
-            {
-                leftOut.Add(new LeftOutBakes(exclusion.Reason, these));
-                all = [.. all.Except(these)];
-            }
+            all = exclusion.LeaveOut(all, leftOut);
         }
 
         Bake[] before = [.. all.Intersect(months.BakesBefore)];
@@ -111,9 +106,4 @@ internal static class MonthBefore
             yield return $"{cups} of {MonthWords.Bakes(bakes.Count)} had their flour by the cup, which may be off all one way.";
         }
     }
-
-    // A time that lies between two looks is taken halfway: the later look would make rarer looks read as longer rises.
-    private static double MiddleOfLooks(Bake bake) => bake[BakeColumns.RiseNotReady] is { } notReady
-        ? (notReady + Measures.RiseTime.Of(bake)!.Value) / 2
-        : Measures.RiseTime.Of(bake)!.Value;
 }

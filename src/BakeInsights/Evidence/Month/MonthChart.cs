@@ -49,21 +49,19 @@ public sealed record MonthChart(
                 FitProblemKind.TooFewRows, [Measures.RiseTime.Name], "The journal is too long to keep its bakes.", "Take one month of it.");
         }
 
-        var places = answer.Used.Select((bake, place) => (bake, place)).ToDictionary(pair => pair.bake, pair => pair.place);
-        List<Bake> used = [.. month.Where(bake => places.ContainsKey(bake) && answer.Fit.Leverage[places[bake]] < 1)];
+        // Each residual over its own standard deviation; a bake that the fit meets by itself has none.
+        var standardised = RowInfluence.Of(answer.Fit).Where(row => row.Studentised is not null)
+            .ToDictionary(row => answer.Used[row.Row], row => row.Studentised!.Value);
+        List<Bake> used = [.. month.Where(standardised.ContainsKey)];
         List<Bake> left = [.. month.Except(used)];
         return answer.ResidualSd > 0
             ? Draw(
-                Measures.RiseTime, true, used, [.. used.Select(bake => Standardised(answer, places[bake]))],
+                Measures.RiseTime, true, used, [.. used.Select(bake => standardised[bake])],
                 left.Count == 0 ? [] : [new LeftOutBakes("no place in the model of rise time", left)])
             : new FitProblem(
                 FitProblemKind.ZeroSpread, [Measures.RiseTime.Name], "The model meets every rise time, so there is no scatter to chart.",
                 "Log more bakes.");
     }
-
-    // Each residual over its own standard deviation: Belsley, Kuh and Welsch (1980), Regression Diagnostics, 2.1.
-    private static double Standardised(RiseTimeAnswer answer, int place) =>
-        answer.Fit.Residuals[place] / (answer.ResidualSd * Math.Sqrt(1 - answer.Fit.Leverage[place]));
 
     private static Attempt<MonthChart> Draw(
         Measure measure, bool isAgainst, IReadOnlyList<Bake> bakes, IReadOnlyList<double> values, IReadOnlyList<LeftOutBakes> leftOut) =>

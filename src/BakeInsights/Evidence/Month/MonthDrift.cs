@@ -8,15 +8,14 @@ namespace BakeInsights;
 /// </remarks>
 internal static class MonthDrift
 {
-    // One for each coefficient and three to spare, as for every model here. Our own choice.
-    private const int LeastBakes = 5;
+    private static readonly int LeastBakes = TermSelection.BakesNeeded(1);
 
     private const string Odd = "far from the month's line";
 
     /// <summary>Asks it of a measure.</summary>
     public static void Ask(Asked asked, string name, Measure measure, IReadOnlyList<Bake> bakes, string nextStep)
     {
-        var question = $"Did the {MonthWords.Lower(measure)} drift through the month?";
+        var question = $"Did the {measure.Words} drift through the month?";
         var (used, leftOut) = MonthSummary.Split(measure, bakes);
         if (used.Count < LeastBakes || DaysOf(used) == 0)
         {
@@ -45,7 +44,7 @@ internal static class MonthDrift
             Question = question,
             Result = measure,
             Contrast = Contrast.Between(FormattableString.Invariant($"the month's last bake against its first, {days} days earlier")),
-            Effect = Estimated(line, days),
+            Effect = Estimate.Of(Drift(line, days)),
             PValue = p,
             Bakes = used,
             LeftOut = leftOut,
@@ -60,7 +59,7 @@ internal static class MonthDrift
     {
         List<Bake> rest = [.. used.Except(odd.Select(one => one.Bake))];
         return odd.Count > 0 && rest.Count >= LeastBakes && DaysOf(rest) > 0 && LineOf(measure, rest).TryGet(out var line, out _)
-            ? Estimated(line, days)
+            ? Estimate.Of(Drift(line, days))
             : null;
     }
 
@@ -77,13 +76,6 @@ internal static class MonthDrift
     }
 
     private static Term Drift(LeastSquaresFit line, int days) => line.Combination([0, days]);
-
-    private static Estimate Estimated(LeastSquaresFit line, int days)
-    {
-        var drift = Drift(line, days);
-        var interval = drift.Interval(ModelAnswer.Level);
-        return new Estimate(drift.Estimate, interval.Low, interval.High);
-    }
 
     private static int DaysOf(IReadOnlyList<Bake> bakes) =>
         bakes.Max(bake => bake.BakedOn).DayNumber - bakes.Min(bake => bake.BakedOn).DayNumber;

@@ -23,7 +23,7 @@ public sealed record MonthSummary(
             return new FitProblem(
                 FitProblemKind.TooFewRows,
                 [measure.Name],
-                $"{used.Count} of {bakes.Count} bakes have what the {MonthWords.Lower(measure)} takes, and two are the least.",
+                $"{used.Count} of {bakes.Count} bakes have what the {measure.Words} takes, and two are the least.",
                 $"Log what it takes: {measure.Formula}.");
         }
 
@@ -33,7 +33,7 @@ public sealed record MonthSummary(
             return new FitProblem(
                 FitProblemKind.NoSpread,
                 [measure.Name],
-                $"The {MonthWords.Lower(measure)} is the same in all {used.Count} bakes, so it has no spread to judge it by.",
+                $"The {measure.Words} is the same in all {used.Count} bakes, so it has no spread to judge it by.",
                 "Log it to one more digit.");
         }
 
@@ -46,9 +46,7 @@ public sealed record MonthSummary(
     /// <summary>The bakes that have a measure, and those that don't.</summary>
     internal static (IReadOnlyList<Bake> Used, IReadOnlyList<LeftOutBakes> LeftOut) Split(Measure measure, IReadOnlyList<Bake> bakes)
     {
-        List<Bake> lacking = [.. bakes.Where(bake => measure.Of(bake) is null)];
-        return (
-            [.. bakes.Where(bake => measure.Of(bake) is not null)],
-            lacking.Count == 0 ? [] : [new LeftOutBakes($"no {MonthWords.Lower(measure)}", lacking)]);
+        List<LeftOutBakes> leftOut = [];
+        return (Exclusion.Without(measure).LeaveOut(bakes, leftOut), leftOut);
     }
 }

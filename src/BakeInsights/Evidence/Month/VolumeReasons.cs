@@ -44,8 +44,7 @@ internal sealed class VolumeReasons
         var there = Row(_answer.Typical.With(cause.Measure, value));
         var middle = Row(_answer.Typical.With(cause.Measure, usual.Middle));
         var effect = _answer.Fit.Combination([.. there.Zip(middle, (one, other) => one - other)]);
-        var interval = effect.Interval(ModelAnswer.Level);
-        return new LikelyReason(cause.Measure, value, usual.Middle, new Estimate(effect.Estimate, interval.Low, interval.High));
+        return new LikelyReason(cause.Measure, value, usual.Middle, Estimate.Of(effect));
     }
 
     // Columns that are no terms of the question, such as the intercept, are the same for both doughs.

@@ -39,8 +39,7 @@ internal static class RiseCurveFitting
     {
         double[] b = [.. fit.Terms.Select(term => term.Estimate)];
         var curve = family.Make(Math.Exp(b[RiseFamily.Ceiling]), Math.Exp(b[RiseFamily.Steepest]), b[RiseFamily.Lag]);
-        var rise = Exp(Profiled(fit, RiseFamily.Ceiling));
-        var ceiling = new Estimate(1 + rise.Value, 1 + rise.Low, 1 + rise.High);
+        var ceiling = Profiled(fit, RiseFamily.Ceiling).Through(logarithm => 1 + Math.Exp(logarithm));
         var doubling = curve.DoublingMin is { } at
             ? DoublingOf(family, [b[RiseFamily.Start], b[RiseFamily.Ceiling], b[RiseFamily.Steepest], at], minutes, sizes, ceiling)
             : null;
@@ -48,7 +47,7 @@ internal static class RiseCurveFitting
             curve,
             unit * b[RiseFamily.Start],
             Profiled(fit, RiseFamily.Lag),
-            Exp(Profiled(fit, RiseFamily.Steepest)),
+            Profiled(fit, RiseFamily.Steepest).Through(Math.Exp),
             ceiling,
             doubling,
             doubling is null ? NotReached(ceiling) : null,
@@ -76,11 +75,6 @@ internal static class RiseCurveFitting
         var interval = fit.Interval(place, ModelAnswer.Level);
         return new Estimate(fit.Terms[place].Estimate, interval.Low, interval.High);
     }
-
-    private static Estimate Exp(Estimate logarithm) => new(
-        Math.Exp(logarithm.Value),
-        logarithm.Low is { } low ? Math.Exp(low) : null,
-        logarithm.High is { } high ? Math.Exp(high) : null);
 
     private static string NotReached(Estimate ceiling) => string.Create(
         CultureInfo.InvariantCulture,
