@@ -1,5 +1,4 @@
 using System.Globalization;
-using BakeInsights.Inference;
 
 namespace BakeInsights;
 
@@ -10,10 +9,7 @@ internal static class KitchenDoughCaveats
     /// From this correlation on two causes are said to have moved together: Dormann and others (2013), Ecography 36,
     /// 27-46, who find it the point from which slopes get unreliable.
     /// </summary>
-    private const double MovedTogether = 0.7;
-
-    /// <summary>Any three points are near some line. Our own choice.</summary>
-    private const int FewestForCorrelation = 4;
+    private const double LooselyTogether = 0.7;
 
     /// <summary>A dough further than this many standard deviations from what is expected is named (as in other answers).</summary>
     private const double Far = 3;
@@ -64,22 +60,15 @@ internal static class KitchenDoughCaveats
             (DoughCause.Water, DoughCause.Room), (DoughCause.Water, DoughCause.Flour), (DoughCause.Flour, DoughCause.Room),
         }
         .Select(pair => (pair.Item1, pair.Item2, Correlation: Correlation(learned, pair.Item1, pair.Item2)))
-        .Where(pair => Math.Abs(pair.Correlation ?? 0) >= MovedTogether)
+        .Where(pair => Math.Abs(pair.Correlation ?? 0) >= LooselyTogether)
         .Select(pair => $"{pair.Item1.Name} and {Lower(pair.Item2.Title)} (correlation {Number(pair.Correlation!.Value, "0.00")})"),
     ];
 
     /// <summary>The correlation of two causes; null where one never changed or bakes are few.</summary>
     private static double? Correlation(KitchenDoughTemperature learned, DoughCause one, DoughCause other)
     {
-        if (learned.Used.Count < FewestForCorrelation)
-        {
-            return null;
-        }
-
         double[] ValuesOf(DoughCause cause) => [.. learned.Used.Select(bake => bake[cause.Column!]!.Value)];
-        var design = new Design(DesignColumn.Constant(learned.Used.Count), new DesignColumn(one.Name, ValuesOf(one)));
-        return LeastSquares.Fit(design, ValuesOf(other)).Match<double?>(
-            fit => Math.CopySign(Math.Sqrt(Math.Clamp(fit.RSquared, 0, 1)), fit.Terms[1].Estimate), _ => null);
+        return learned.Used.Count < MovedTogether.LeastBakes ? null : MovedTogether.Correlation(ValuesOf(one), ValuesOf(other));
     }
 
     private static string Lower(string title) => title.ToLower(CultureInfo.InvariantCulture);

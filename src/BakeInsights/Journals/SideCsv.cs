@@ -21,6 +21,10 @@ public static class SideCsv
     public static string Of(IReadOnlyList<ScoredAttribute> attributes) => Text(AttributeColumns.Layout, attributes, attribute =>
         [attribute.Name, attribute.Low, attribute.High, attribute.Kind is { } kind ? AttributeColumns.Kind.Values[(int)kind] : null]);
 
+    /// <summary><c>rise.csv</c> of these readings.</summary>
+    public static string Of(IReadOnlyList<RiseReading> readings) => Text(RiseColumns.Layout, readings, reading =>
+        [reading.BakeId, reading.Stage is { } stage ? RiseColumns.Stage.Values[(int)stage] : null, reading.Minutes, reading.HeightMm, reading.VolumeMl, reading.DoughTempC]);
+
     /// <summary><c>cups.csv</c> of these weighed cups.</summary>
     public static string Of(IReadOnlyList<WeighedCup> cups) => Text(CupColumns.Layout, cups, cup =>
         [cup.Measurer, cup.Ingredient, cup.Method is { } method ? BakeColumns.FlourMeasure.Values[(int)method] : null, cup.Cup, cup.MassG]);

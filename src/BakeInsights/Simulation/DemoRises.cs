@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
 
 namespace BakeInsights;
 
@@ -30,18 +28,25 @@ public static class DemoRises
     public static string RiseCsv(int seed)
     {
         var chance = new Chance(seed);
-        var text = new StringBuilder("bake_id,stage,minutes,height_mm,volume_ml\n");
+        List<RiseReading> readings = [];
         foreach (var truth in Truths)
         {
             for (var minute = 0; minute <= truth.LastMin; minute += truth.EveryMin)
             {
                 var size = truth.StartSize * (1 + RiseAt(truth, minute) + (ReadingSd * chance.Normal()));
-                var cells = truth.IsHeight ? $"{Rounded(size, 1)}," : $",{Rounded(size, 10)}";
-                text.Append(CultureInfo.InvariantCulture, $"{truth.BakeId},{Word(truth.Stage)},{minute},{cells}\n");
+                readings.Add(new RiseReading(
+                    truth.BakeId,
+                    truth.Stage,
+                    minute,
+                    truth.IsHeight ? Rounded(size, 1) : null,
+                    truth.IsHeight ? null : Rounded(size, 10),
+                    null,
+                    new SourceLine("rise.csv", readings.Count + 2),
+                    KitchenRun.NoColumns));
             }
         }
 
-        return text.ToString();
+        return SideCsv.Of(readings);
     }
 
     private static double RiseAt(DemoRise truth, int minute)
@@ -50,13 +55,5 @@ public static class DemoRises
         return truth.Curve.Rise(minute) * (1 - sunk);
     }
 
-    private static string Rounded(double size, int step) =>
-        (step * Math.Round(size / step)).ToString("0", CultureInfo.InvariantCulture);
-
-    private static string Word(RiseStage stage) => stage switch
-    {
-        RiseStage.Preferment => "preferment",
-        RiseStage.Rise => "rise",
-        _ => "proof",
-    };
+    private static double Rounded(double size, int step) => step * Math.Round(size / step);
 }

@@ -6,7 +6,8 @@ namespace BakeInsights;
 /// <summary>Runs a virtual kitchen for some months.</summary>
 internal static class KitchenRun
 {
-    private static readonly ImmutableSortedDictionary<string, string> NoColumns = ImmutableSortedDictionary<string, string>.Empty;
+    /// <summary>No column but those of the format.</summary>
+    public static readonly ImmutableSortedDictionary<string, string> NoColumns = ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>The bakes; what loaves are like goes into the list, where one is given.</summary>
     public static IReadOnlyList<Bake> Bakes(VirtualKitchen kitchen, int seed, int months, int bakesPerMonth, List<MadeLoaf>? loaves)

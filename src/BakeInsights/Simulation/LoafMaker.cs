@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using C = BakeInsights.BakeColumns;
 
 namespace BakeInsights;
@@ -20,8 +19,6 @@ internal sealed class LoafMaker(VirtualKitchen kitchen, int seed)
 
     // Small crusty loaves lose up to a quarter (common practice, no source).
     private const double SmallestShare = 0.75;
-
-    private static readonly ImmutableSortedDictionary<string, string> NoColumns = ImmutableSortedDictionary<string, string>.Empty;
 
     private readonly Draws _draws = new(seed, Draws.Purpose.Loaves);
 
@@ -68,7 +65,7 @@ internal sealed class LoafMaker(VirtualKitchen kitchen, int seed)
                     isForgotten ? null : writtenMl,
                     null,
                     new SourceLine("loaves.csv", loaves.Count + 2),
-                    NoColumns),
+                    KitchenRun.NoColumns),
                 specific,
                 dough.HydrationPct,
                 dough.LogProof,

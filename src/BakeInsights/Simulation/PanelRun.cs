@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace BakeInsights;
 
 /// <summary>The judges of the virtual kitchen at work.</summary>
@@ -9,8 +7,6 @@ internal static class PanelRun
     private const double High = 9;
     private const double Middle = (Low + High) / 2;
     private const double UsualLogRise = 4.6; // ln(100 min)
-
-    private static readonly ImmutableSortedDictionary<string, string> NoColumns = ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>What is judged, on scales of one to nine.</summary>
     public static IReadOnlyList<ScoredAttribute> Attributes { get; } =
@@ -48,7 +44,7 @@ internal static class PanelRun
                         Attributes[attribute].Name,
                         Math.Clamp(score, Low, High),
                         new SourceLine("scores.csv", scores.Count + 2),
-                        NoColumns));
+                        KitchenRun.NoColumns));
                 }
             }
         }
@@ -63,5 +59,5 @@ internal static class PanelRun
     }
 
     private static ScoredAttribute Attribute(string name, AttributeKind kind, long line) =>
-        new(name, Low, High, kind, new SourceLine("attributes.csv", line), NoColumns);
+        new(name, Low, High, kind, new SourceLine("attributes.csv", line), KitchenRun.NoColumns);
 }

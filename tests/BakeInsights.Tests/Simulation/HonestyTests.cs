@@ -12,18 +12,7 @@ public class HonestyTests
 {
     private const int ShortRun = 400;
 
-    private static readonly KitchenTruth Nothing = new()
-    {
-        RiseDoughTemperature = 0,
-        RiseHydration = 0,
-        RiseLogYeast = 0,
-        RiseSalt = 0,
-        RiseResidualSd = 0.10,
-        VolumeHydration = 0,
-        VolumeHydrationSquared = 0,
-        VolumeDoughTemperature = 0,
-        VolumeDoughTemperatureSquared = 0,
-    };
+    private static readonly KitchenTruth Nothing = new KitchenTruth { RiseResidualSd = 0.10 }.WithoutEffects();
 
     public static TheoryData<int> Lengths => new(12, 20, 40);
 

@@ -70,7 +70,7 @@ internal static class ColumnFindings
         [
             .. fit.Rows.HeldStill.Where(term => term.Causes.Count == 1 && LeastSquares
                     .Fit(new Design([constant, .. own]), term.ColumnOf(fit.Rows.Bakes).Values)
-                    .TryGet(out var foretold, out _) && foretold.RSquared > 1 - (1 / Thresholds.VarianceInflation.Value))
+                    .TryGet(out var foretold, out _) && foretold.RSquared > BakeInsights.MovedTogether.AlarmingSquare)
                 .Select(term => term.Causes[0].Measure).Distinct(),
         ];
     }

@@ -5,12 +5,14 @@ namespace BakeInsights;
 /// <summary>Finds causes that moved together, so that a journal hardly tells their work apart.</summary>
 internal static class MovedTogether
 {
-    // A variance inflation factor of 10, the usual alarm (see the source of the threshold), is a squared correlation of
-    // 0.9 where there are two causes.
-    private static readonly double AlarmingSquare = 1 - (1 / Thresholds.VarianceInflation.Value);
+    /// <summary>
+    /// A variance inflation factor of 10, the usual alarm (see the source of the threshold), is a squared correlation of
+    /// 0.9 where there are two causes.
+    /// </summary>
+    public static readonly double AlarmingSquare = 1 - (1 / Thresholds.VarianceInflation.Value);
 
-    // Our own choice: fewer bakes than this line up by chance.
-    private const int LeastBakes = 4;
+    /// <summary>Any three points are near some line: fewer bakes than this line up by chance. Our own choice.</summary>
+    public const int LeastBakes = 4;
 
     /// <summary>
     /// The measures among the others that moved with this one, whether or not a model has a term for them: a cause that
@@ -19,26 +21,17 @@ internal static class MovedTogether
     public static IReadOnlyList<Measure> With(Measure measure, IEnumerable<Measure> others, IReadOnlyList<Bake> bakes) =>
         [.. others.Where(other => other != measure && SquaredCorrelation(measure, other, bakes) >= AlarmingSquare)];
 
+    /// <summary>The correlation of two series of one length; null where one of them doesn't vary.</summary>
+    public static double? Correlation(IReadOnlyList<double> one, IReadOnlyList<double> other) => LeastSquares
+        .Fit(new Design(DesignColumn.Constant(one.Count), new DesignColumn("one", one)), other)
+        .Match<double?>(fit => Math.CopySign(Math.Sqrt(Math.Clamp(fit.RSquared, 0, 1)), fit.Terms[1].Estimate), _ => null);
+
     private static double SquaredCorrelation(Measure one, Measure other, IReadOnlyList<Bake> bakes)
     {
-        var pairs = bakes.Select(bake => (One: one.Of(bake), Other: other.Of(bake)))
-            .Where(pair => pair is { One: not null, Other: not null })
-            .Select(pair => (One: pair.One!.Value, Other: pair.Other!.Value))
-            .ToList();
-        if (pairs.Count < Math.Max(LeastBakes, bakes.Count / 2))
-        {
-            return 0;
-        }
-
-        var (meanOne, meanOther) = (pairs.Average(pair => pair.One), pairs.Average(pair => pair.Other));
-        var (squareOne, squareOther, product) = (0.0, 0.0, 0.0);
-        foreach (var (x, y) in pairs)
-        {
-            squareOne += (x - meanOne) * (x - meanOne);
-            squareOther += (y - meanOther) * (y - meanOther);
-            product += (x - meanOne) * (y - meanOther);
-        }
-
-        return squareOne > 0 && squareOther > 0 ? product * product / (squareOne * squareOther) : 0;
+        var both = bakes.Where(bake => one.Of(bake) is not null && other.Of(bake) is not null).ToList();
+        return both.Count >= Math.Max(LeastBakes, bakes.Count / 2)
+            && Correlation([.. both.Select(one.Of).Known()], [.. both.Select(other.Of).Known()]) is { } correlation
+            ? correlation * correlation
+            : 0;
     }
 }

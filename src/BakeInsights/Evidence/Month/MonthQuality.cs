@@ -22,7 +22,7 @@ public sealed record MonthQuality(
     /// <summary>
     /// Two looks are far apart when more than this share of the time lies between them. Common practice, no source.
     /// </summary>
-    public const double WidestSpan = 0.3;
+    public const double WidestSpan = LookInterval.WidestPct / 100;
 
     /// <summary>The one habit that would help the most bakes; null when nothing is lacking.</summary>
     public Habit? BestHabit => Habits().Where(habit => habit.Bakes > 0).MaxBy(habit => habit.Bakes);

@@ -1,4 +1,4 @@
-using System.Globalization;
+using static System.FormattableString;
 using BakeInsights.Inference;
 
 namespace BakeInsights;
@@ -71,6 +71,4 @@ public sealed record RiseCurveAnswer(RiseSeries Series, RiseCurveFit Chosen, Att
     }
 
     private static string Count(int count) => Invariant($"{count} reading{(count == 1 ? "" : "s")}");
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using static System.FormattableString;
 using BakeInsights.Inference;
 
 namespace BakeInsights;
@@ -80,9 +80,7 @@ internal static class RiseCurveProblems
         "The readings lie on the curve to the last digit, so no scatter is left to measure uncertainty with.",
         "Give at least 1 more reading, as it was read.");
 
-    private static string Column(RiseSeries series) => series.IsHeight ? "height_mm" : "volume_ml";
+    private static string Column(RiseSeries series) => (series.IsHeight ? RiseColumns.Height : RiseColumns.Volume).Name;
 
     private static string Count(int count, string what) => Invariant($"{count} {what}{(count == 1 ? "" : "s")}");
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
