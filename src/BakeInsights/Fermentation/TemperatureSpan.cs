@@ -2,10 +2,15 @@ namespace BakeInsights;
 
 /// <summary>
 /// What a response does between two temperatures, in the words of every other way of saying it: percent a degree, Q10,
-/// activation energy. Exact between the two; elsewhere the ways differ.
+/// activation energy, a square-root line, cardinal temperatures. Exact between the two; elsewhere the ways differ.
 /// </summary>
 public sealed record TemperatureSpan
 {
+    // Far colder than any growth; a curve that would have to start below can't be told from one without a start.
+    private const double ColdestStartC = -200;
+
+    private const double StartAccuracyC = 1e-11;
+
     private TemperatureSpan(Temperature from, Temperature to, double lnRatio)
     {
         From = from;
@@ -51,6 +56,64 @@ public sealed record TemperatureSpan
 
     /// <summary>An activation energy that does the same between the two, for use only there.</summary>
     public ArrheniusResponse AsArrhenius(string purpose) => new(ActivationKjPerMol, Lower, Upper, purpose);
+
+    /// <summary>
+    /// A square-root line that does the same between the two, its rate 1 at the upper one: the root of the rate grows by
+    /// the same amount with each °C, so that two rates fix where it would start. Null where warmth does not speed it up.
+    /// </summary>
+    public SquareRootResponse? AsSquareRoot(string purpose)
+    {
+        var root = Math.Sqrt(RatioUpwards);
+        if (root <= 1)
+        {
+            return null;
+        }
+
+        var start = Lower - ((Upper - Lower) / (root - 1));
+        return new(1 / (Upper - start).C, start, Upper, purpose);
+    }
+
+    /// <summary>
+    /// A cardinal curve that does the same between the two. Two rates fix one of its three temperatures, the least; the
+    /// others have to be known. Null where an end lies above <paramref name="optimum"/>, or where no least temperature does
+    /// it: the curve would be steeper or flatter than the model can be.
+    /// </summary>
+    /// <param name="optimum">Where it goes fastest.</param>
+    /// <param name="max">Where it stops in the heat, above the optimum.</param>
+    /// <param name="purpose">What it is for, with its source.</param>
+    public CardinalResponse? AsCardinal(Temperature optimum, Temperature max, string purpose)
+    {
+        if (optimum >= max)
+        {
+            throw new ArgumentOutOfRangeException(nameof(optimum), optimum, FormattableString.Invariant($"The best temperature lies below {max}."));
+        }
+
+        // The curve has a pole unless its optimum is nearer to the greatest temperature than to the least.
+        var (coldest, warmest) = (ColdestStartC, Math.Min(Lower.C, optimum.C - (max - optimum).C) - StartAccuracyC);
+        if (Upper > optimum || IsSteeper(coldest) || !IsSteeper(warmest))
+        {
+            return null;
+        }
+
+        // Below its optimum a curve is the steeper the later it starts.
+        while (warmest - coldest > StartAccuracyC)
+        {
+            var middle = (coldest + warmest) / 2;
+            (coldest, warmest) = IsSteeper(middle) ? (coldest, middle) : (middle, warmest);
+        }
+
+        return At(coldest);
+
+        CardinalResponse At(double min) => new(Temperature.FromC(min), optimum, max, purpose);
+
+        bool IsSteeper(double min)
+        {
+            var curve = At(min);
+            return curve.Rate(Upper) > RatioUpwards * curve.Rate(Lower);
+        }
+    }
+
+    private double RatioUpwards => Math.Exp(-LnTimeSlope * (Upper - Lower).C);
 
     private Temperature Lower => From < To ? From : To;
 

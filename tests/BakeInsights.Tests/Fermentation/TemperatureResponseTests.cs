@@ -86,9 +86,54 @@ public class TemperatureResponseTests
         {
             var span = TemperatureSpan.Of(Growth, C(a), C(b))!;
             var ratio = Growth.Rate(C(b)) / Growth.Rate(C(a));
-            return new TemperatureResponse[] { span.AsExponential("an example"), span.AsArrhenius("an example") }
+            return new TemperatureResponse?[]
+                {
+                    span.AsExponential("an example"), span.AsArrhenius("an example"), span.AsSquareRoot("an example"),
+                    span.AsCardinal(Growth.Optimum, Growth.Warmest, "an example"),
+                }
+                .OfType<TemperatureResponse>()
                 .All(other => Math.Abs((other.Rate(C(b)) / other.Rate(C(a)) / ratio) - 1) < 1e-9);
         });
+
+    // The curve for baker's yeast of Salvado et al. 2011: two of its rates and the two upper temperatures give its least.
+    [Fact]
+    public void A_cardinal_curve_comes_back_from_two_of_its_rates() =>
+        Gen.Select(Gen.Double[4, 22], Gen.Double[0.5, 10]).Sample((lower, above) =>
+        {
+            var span = TemperatureSpan.Of(Growth, C(lower), C(lower + above))!;
+            return Math.Abs((span.AsCardinal(Growth.Optimum, Growth.Warmest, "an example")!.Coldest - Growth.Coldest).C) < 1e-4;
+        });
+
+    [Fact]
+    public void A_square_root_line_comes_back_from_two_of_its_rates() =>
+        Gen.Select(Gen.Double[-5, 5], Gen.Double[6, 15], Gen.Double[0.5, 10]).Sample((start, lower, above) =>
+        {
+            var line = new SquareRootResponse(0.03, C(start), C(25), "an example");
+            var back = TemperatureSpan.Of(line, C(lower + above), C(lower))!.AsSquareRoot("an example")!;
+            return Math.Abs((back.Coldest - line.Coldest).C) < 1e-8
+                && Math.Abs(back.Rate(C(lower + above)) - 1) < 1e-12
+                && Math.Abs((back.Rate(C(lower)) * line.Rate(C(lower + above)) / line.Rate(C(lower))) - 1) < 1e-9;
+        });
+
+    // The trade's 10 % a degree from 20 to 24 °C; the root of 1.1^4 is 1.21, so the line starts 4 / 0.21 °C below 20.
+    [Fact]
+    public void The_trades_rule_as_a_square_root_line_starts_just_above_freezing()
+    {
+        var span = TemperatureSpan.Of(ExponentialResponse.Trade, C(20), C(24))!;
+        Assert.Equal(20 - (4 / 0.21), span.AsSquareRoot("an example")!.Coldest.C, 1e-9);
+    }
+
+    [Fact]
+    public void What_no_square_root_or_cardinal_curve_can_do_gives_none()
+    {
+        var falling = TemperatureSpan.Of(Growth, C(36), C(40))!;
+        Assert.Null(falling.AsSquareRoot("an example"));
+        Assert.Null(TemperatureSpan.Of(ExponentialResponse.Trade, C(20), C(30))!.AsCardinal(C(24), C(28), "an example"));
+        Assert.Null(TemperatureSpan.Of(ExponentialResponse.OfQ10(1.01, C(5), C(20), "an example"), C(5), C(20))!
+            .AsCardinal(C(32.3), C(45.4), "an example"));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => falling.AsCardinal(C(45), C(40), "an example"));
+        Assert.StartsWith("The best temperature lies below 40.0 °C.", error.Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Where_nothing_grows_there_is_no_span()
