@@ -14,7 +14,7 @@ internal static class DocumentationPage
 
     private static readonly ScriptOptions Options = ScriptOptions.Default
         .WithReferences(typeof(Formula).Assembly, typeof(Inference.FitProblem).Assembly, typeof(Enumerable).Assembly)
-        .WithImports("System", "System.Linq", "System.Collections.Generic", "BakeInsights");
+        .WithImports("System", "System.Linq", "System.Collections.Generic", "BakeInsights", "BakeInsights.Inference");
 
     /// <summary>The page with every block of output as it comes out now.</summary>
     public static async Task<string> WithFreshOutputAsync(string page)
