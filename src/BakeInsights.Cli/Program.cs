@@ -30,6 +30,10 @@ app.Configure(command =>
     command.AddCommand<NewCommand>("new")
         .WithDescription("Start a journal.")
         .WithExample("new", "my-journal");
+    command.AddCommand<SheetCommand>("sheet")
+        .WithDescription("Write bake sheets to print, with the day's timetable.")
+        .WithExample("sheet", "data-demo/millpond-lane", "--start", "9:00", "--finish-by", "14:30", "--to", "sheet.html")
+        .WithExample("sheet", "my-journal", "--units", "us", "--bake", "bench A: dough_temp=76F, yeast=0.8");
     command.AddCommand<RunCommand>("run")
         .WithDescription("Run a notebook and write its page.")
         .WithExample("run", "notebooks/review-a-month.ipynb", "--journal", "data-demo/millpond-lane", "--to", "month.html");

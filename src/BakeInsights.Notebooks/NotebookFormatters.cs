@@ -13,6 +13,8 @@ internal static class NotebookFormatters
         Show<GenericChart>(ChartHtml.Fragment, ChartHtml.PlainText);
         Show<View>(view => view.ToHtml(), view => view.ToText());
         Show<Journal>(journal => JournalView.Of(journal).ToHtml(), journal => JournalView.Of(journal).ToText());
+        Show<Timetable>(
+            table => TimetableView.Of(table, UnitSystem.Metric).ToHtml(), table => TimetableView.Of(table, UnitSystem.Metric).ToText());
     }
 
     /// <summary>A type, or all types derived from it, has an HTML form and a form for readers of plain text.</summary>

@@ -53,4 +53,26 @@ public static class LookSpacing
         var looks = 1 + (int)Math.Ceiling(((expectedMin * (1 + (NearPct / 100))) - first) / UsualMin);
         return [.. Enumerable.Range(0, looks).Select(look => first + (look * UsualMin))];
     }
+
+    /// <summary>The most looks that a rise is worth; past it they lie further apart. Our own choice.</summary>
+    public const int MostLooks = 12;
+
+    /// <summary>
+    /// When to look, in minutes, at a dough that is to be ready in a range of times: first one gap before the soonest,
+    /// so that a look finds it not ready, then every <see cref="UsualMin"/> until the latest. Where that makes more than
+    /// <see cref="MostLooks"/>, the gap is the next multiple of five minutes that does not.
+    /// </summary>
+    /// <param name="soonestMin">The soonest that has to be reckoned with, not negative.</param>
+    /// <param name="latestMin">The latest, not below the soonest.</param>
+    public static ImmutableArray<double> Between(double soonestMin, double latestMin)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(soonestMin);
+        ArgumentOutOfRangeException.ThrowIfLessThan(latestMin, soonestMin);
+        const double step = 5;
+        var needed = (latestMin - soonestMin + step) / (MostLooks - 2);
+        var gap = Math.Max(UsualMin, step * Math.Ceiling(needed / step));
+        var first = Math.Max(step * Math.Floor((soonestMin - gap) / step), Math.Min(step, soonestMin));
+        var looks = 1 + (int)Math.Ceiling((latestMin - first) / gap);
+        return [.. Enumerable.Range(0, looks).Select(look => first + (look * gap))];
+    }
 }

@@ -27,6 +27,13 @@ public sealed record Duration
     /// <summary>A duration that the clock decides, such as baking.</summary>
     public static Duration Exactly(double minutes) => new(minutes, minutes, minutes);
 
+    /// <summary>The same thing so many times as long, its spread with it.</summary>
+    public Duration Times(double factor)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(factor);
+        return new(UsualMin * factor, SoonestMin * factor, LatestMin * factor);
+    }
+
     /// <summary>
     /// One thing after another. Usual times add up; spreads that have nothing to do with each other add as the roots of
     /// their squares do, each side by itself.

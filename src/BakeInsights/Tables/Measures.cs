@@ -96,7 +96,7 @@ public static class Measures
         (measure.Of(bake) - flourItself) * -bake[C.Flour] / Masses(bake)?.FlourG);
 
     // A preferment whose hydration is not logged leaves flour and water unknown, so all that rests on them is too.
-    private static DoughMasses? Masses(Bake bake)
+    internal static DoughMasses? Masses(Bake bake)
     {
         if (bake[C.Flour] is not { } flour || bake[C.Water] is not { } water)
         {
