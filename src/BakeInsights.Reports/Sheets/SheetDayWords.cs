@@ -44,7 +44,7 @@ internal sealed class SheetDayWords(Sheet sheet, UnitSystem units)
         var rise = sheet.Rise.Time;
         return
         [
-            $"Early (before {Clock(MixedMin + rise.SoonestMin)}): divide at once, for a ready dough does not wait. Is the oven not hot yet, "
+            $"Early (before {Clock(MixedMin + rise.SoonestMin)}): divide at once, for a ready dough does not wait. If the oven is not hot yet, "
                 + "chill the shaped pieces until it is.",
             $"Late (not ready at {Clock(MixedMin + rise.LatestMin)}): don't divide by the clock. Put the dough in a warmer place and look every "
                 + $"{Figures.Rounded(LookSpacing.UsualMin, 0)} min; all that follows moves by as much.{Warmer()}",
@@ -59,7 +59,7 @@ internal sealed class SheetDayWords(Sheet sheet, UnitSystem units)
         ({ FinishBy: { } finish }, { Fits: false } fit) =>
             $"The day does not fit: the bread may be cut as late as {Clock(Table.Finish.LatestMin)}, {Figures.Rounded(fit.OverMin, 0)} min after {Clock(Minutes(finish))}. "
             + (sheet.Day.Remedies.Count > 0
-                ? $"It would with {(sheet.Day.Remedies.Count > 1 ? "one of these" : "this")}; the times below are without."
+                ? $"It would with {(sheet.Day.Remedies.Count > 1 ? "one of these" : "this")}; the times here are without it."
                 : $"No yeast up to {Figures.Rounded(YeastRemedy.MostFactor, 0)} times as much and no dough that the kitchen reaches makes it: start "
                     + $"{Figures.Rounded(Math.Ceiling(fit.OverMin), 0)} min earlier."),
         ({ FinishBy: { } finish }, null) =>

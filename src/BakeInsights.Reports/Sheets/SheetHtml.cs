@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using static BakeInsights.Reports.PageEncoding;
 
@@ -10,12 +11,14 @@ internal static class SheetHtml
     public const int MarginMm = 10;
 
     /// <summary>Adds a sheet.</summary>
-    public static void Append(StringBuilder html, Sheet sheet, UnitSystem units)
+    public static void Append(StringBuilder html, Sheet sheet, Paper paper, UnitSystem units)
     {
         var formula = new SheetFormulaWords(sheet, units);
         var day = new SheetDayWords(sheet, units);
-        html.Append($"<article class=\"sheet {SheetDensity.Of(SheetDensity.LinesOf(sheet, units))}\">\n<header><h1>{Encode(SheetView.Title(sheet))}</h1>");
-        html.Append($"<p>{Encode(formula.Subtitle())}</p></header>\n<div class=\"two\">\n");
+        var (points, extra) = SheetScale.Of(sheet, paper, units);
+        var size = string.Create(CultureInfo.InvariantCulture, $"--size:{points:0.0}pt;--extra:{extra:0.0}mm");
+        html.Append($"<article class=\"sheet{(sheet.Cups is null ? "" : " by-cup")}\" style=\"{size}\">\n<header><h1>{Encode(SheetView.Title(sheet))}</h1>");
+        html.Append($"<p>{Encode(formula.Subtitle())}</p></header>\n<div class=\"two\">\n<div>\n");
 
         Begin(html, "formula", "Weigh");
         Table(html, formula.Table(), tick: true);
@@ -33,6 +36,7 @@ internal static class SheetHtml
         Table(html, day.Steps(), blank: "Done at");
         Paragraphs(html, [day.Spread()]);
         End(html);
+        html.Append("</div>\n");
 
         Begin(html, "looks", "Looks at the rising dough");
         Paragraphs(html, [day.Ready()]);
@@ -48,10 +52,18 @@ internal static class SheetHtml
         }
 
         Begin(html, "mind", "Mind");
-        List(html, [.. sheet.Cautions.Select(caution => $"{caution.Topic}. {caution.Text}"), CautionCatalogue.Deference]);
+        List(html, Mind(sheet));
         End(html);
         html.Append("</article>\n");
     }
+
+    /// <summary>What to mind, and who decides.</summary>
+    public static IReadOnlyList<string> Mind(Sheet sheet) =>
+        [.. sheet.Cautions.Select(caution => $"{caution.Topic}. {caution.Text}"), CautionCatalogue.Deference];
+
+    /// <summary>What stands below a blank.</summary>
+    public static string LabelOf(SheetBlank blank) =>
+        blank.Words.Count == 0 ? blank.Label : $"{blank.Label}: {string.Join(" / ", blank.Words)}";
 
     private static void Begin(StringBuilder html, string name, string title) =>
         html.Append($"<section class=\"{name}\">\n<h2>{Encode(title)}</h2>\n");
@@ -85,7 +97,7 @@ internal static class SheetHtml
         {
             html.Append("<tr>");
             html.AppendJoin("", table.Columns.Zip(row, (column, cell) => $"<td{Class(column)}>{Encode(cell)}</td>"));
-            html.Append(tick ? "<td><span class=\"box\"></span></td>" : blank is null ? "" : "<td class=\"blank\"></td>").Append("</tr>\n");
+            html.Append(tick ? $"<td>{(ReferenceEquals(row, table.Rows[^1]) ? "" : "<span class=\"box\"></span>")}</td>" : blank is null ? "" : "<td class=\"blank\"></td>").Append("</tr>\n");
         }
 
         html.Append("</tbody></table>\n");
@@ -106,9 +118,8 @@ internal static class SheetHtml
         html.Append("<div class=\"fields\">\n");
         foreach (var blank in sheet.Blanks)
         {
-            var words = blank.Words.Count > 0 ? string.Join(" / ", blank.Words) : blank.Unit;
-            html.Append($"<div class=\"field\"><span class=\"name\">{Encode(blank.Name)}</span><span class=\"label\">{Encode(blank.Label)}</span>");
-            html.Append($"<span class=\"line\">{Encode(blank.Given)}</span><span class=\"unit\">{Encode(words)}</span></div>\n");
+            html.Append($"<div class=\"field\"><span class=\"name\">{Encode(blank.Name)}</span><span class=\"line\">{Encode(blank.Given)}</span>");
+            html.Append($"<span class=\"unit\">{Encode(blank.Unit)}</span><span class=\"label\">{Encode(LabelOf(blank))}</span></div>\n");
         }
 
         html.Append("</div>\n");

@@ -28,7 +28,7 @@ public static class SheetPage
         var body = new StringBuilder();
         foreach (var sheet in sheets)
         {
-            SheetHtml.Append(body, sheet, units);
+            SheetHtml.Append(body, sheet, paper, units);
         }
 
         output.Write($"""

@@ -71,7 +71,7 @@ public static class LookSpacing
         const double step = 5;
         var needed = (latestMin - soonestMin + step) / (MostLooks - 2);
         var gap = Math.Max(UsualMin, step * Math.Ceiling(needed / step));
-        var first = Math.Max(step * Math.Floor((soonestMin - gap) / step), Math.Min(step, soonestMin));
+        var first = Math.Max(step * Math.Floor((soonestMin - gap) / step), Math.Min(step, Math.Floor(soonestMin)));
         var looks = 1 + (int)Math.Ceiling((latestMin - first) / gap);
         return [.. Enumerable.Range(0, looks).Select(look => first + (look * gap))];
     }

@@ -75,5 +75,15 @@ public class LookTests
         return looks[0] <= 0.75 * expected && looks[^1] >= 1.25 * expected && looks[^1] < (1.25 * expected) + 10;
     });
 
+    [Fact]
+    public void Looks_over_a_spread_begin_before_it_and_end_after_it_and_are_not_too_many() =>
+        Gen.Select(Gen.Double[0, 600], Gen.Double[0, 800]).Sample((soonest, spread) =>
+        {
+            var looks = LookSpacing.Between(soonest, soonest + spread);
+            return looks.Length <= LookSpacing.MostLooks
+                && looks[0] <= soonest && looks[^1] >= soonest + spread && (looks[0] > soonest - 80 || looks.Length == 1)
+                && looks.Zip(looks.Skip(1), (one, next) => next - one).All(gap => gap >= LookSpacing.UsualMin && gap % 5 == 0);
+        });
+
     private static Look See(double minutes, PressTest outcome) => new(minutes, outcome);
 }

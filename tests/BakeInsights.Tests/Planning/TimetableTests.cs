@@ -25,7 +25,12 @@ public class TimetableTests
 
         // Later sides 5, 6, 25, 5, 5, 15, 0, 0: 758 + root of 961 = 789.
         Assert.Equal(789, table.Finish.LatestMin, 1e-9);
-        Assert.Equal([574, 584, 594, 604, 614, 624], table.LooksMin);
+
+        // Ready from 70 to 115 min after mixing: looks from one gap before, 60, to 120.
+        Assert.Equal([567, 577, 587, 597, 607, 617, 627], table.LooksMin);
+
+        // All late at once: 480 + 20 + 18 + 115 + 15 + 15 + 60 + 36 + 60.
+        Assert.Equal(819, table.AllLateMin, 1e-9);
     }
 
     [Fact]
@@ -42,10 +47,32 @@ public class TimetableTests
         var fit = Timetable.From(Day, new TimeOnly(8, 0)).Within(new TimeOnly(8, 0), new TimeOnly(12, 30));
         Assert.False(fit.Fits);
         Assert.Equal(39, fit.OverMin, 1e-9);
-        Assert.Equal(51, fit.RiseThatFitsMin!.Value, 1e-9);
+
+        // The spread shrinks with the rise r: 480 + 188 + r + root of (336 + (25 r / 90)^2) = 750, so r = 57.66.
+        Assert.Equal(57.66, fit.RiseThatFitsMin!.Value, 0.01);
         Assert.Equal(new TimetableFit(0, null), Timetable.From(Day, new TimeOnly(8, 0)).Within(new TimeOnly(7, 30), new TimeOnly(14, 0)));
         Assert.Null(Timetable.From(Day, new TimeOnly(8, 0)).Within(new TimeOnly(8, 0), new TimeOnly(10, 0)).RiseThatFitsMin);
     }
+
+    [Fact]
+    public void Day_that_starts_too_early_keeps_its_rise_when_a_later_start_is_enough() => Assert.Equal(
+        new TimetableFit(60, 90), Timetable.From(Day, new TimeOnly(8, 0)).Within(new TimeOnly(9, 0), new TimeOnly(15, 0)));
+
+    [Fact]
+    public void The_rise_that_fits_fits_to_the_minute() =>
+        Gen.Select(Gen.Double[20, 300], Gen.Double[0, 0.5], Gen.Double[0, 1], Gen.Int[1, 200]).Sample((usual, sooner, later, short_) =>
+        {
+            var day = Day with { FirstRise = new Duration(usual, usual * (1 - sooner), usual * (1 + later)) };
+            var table = Timetable.From(day, new TimeOnly(1, 0));
+            var closes = TimeOnly.MinValue.AddMinutes(table.Finish.LatestMin - short_);
+            var fit = table.Within(new TimeOnly(1, 0), closes);
+            Assert.Equal(short_, fit.OverMin, 1e-3);
+            if (fit.RiseThatFitsMin is { } rise)
+            {
+                var mended = Timetable.From(day with { FirstRise = day.FirstRise.Times(rise / usual) }, new TimeOnly(1, 0));
+                Assert.Equal(closes.ToTimeSpan().TotalMinutes, mended.Finish.LatestMin, 1e-3);
+            }
+        });
 
     [Fact]
     public void Spreads_of_steps_add_as_roots_of_squares_in_any_order() =>

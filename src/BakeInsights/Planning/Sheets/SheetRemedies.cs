@@ -34,10 +34,11 @@ internal sealed class SheetRemedies(BakingDay day, TimeOnly start, TimeOnly fini
             }
 
             // Where the journal can't say what yeast does, the trade's rule says it, and the spread goes in proportion.
+            var changed = settings.With(Measures.Yeast, pct * factor);
             var rise = times.HasYeast
-                ? times.Rise(settings.With(Measures.Yeast, pct * factor), UnitSystem.Metric).Time
+                ? times.Rise(changed, UnitSystem.Metric).Time
                 : day.FirstRise.Times(riseMin / day.FirstRise.UsualMin);
-            var latest = LatestWith(rise);
+            var latest = LatestWith(rise, changed);
             if (OverMin(latest) <= EnoughMin)
             {
                 return new(grams * factor, pct * factor, factor, rise, latest);
@@ -67,8 +68,9 @@ internal sealed class SheetRemedies(BakingDay day, TimeOnly start, TimeOnly fini
                 return null;
             }
 
-            var rise = times.Rise(settings.With(Measures.DoughTemperature, warmer), UnitSystem.Metric).Time;
-            var latest = LatestWith(rise);
+            var changed = settings.With(Measures.DoughTemperature, warmer);
+            var rise = times.Rise(changed, UnitSystem.Metric).Time;
+            var latest = LatestWith(rise, changed);
             if (OverMin(latest) <= EnoughMin)
             {
                 return water.Plan.IsTooWarmForYeast ? null : new(Temperature.FromC(warmer), water, rise, latest);
@@ -80,7 +82,9 @@ internal sealed class SheetRemedies(BakingDay day, TimeOnly start, TimeOnly fini
         return null;
     }
 
-    private double LatestWith(Duration rise) => Timetable.From(day with { FirstRise = rise }, start).Finish.LatestMin;
+    // The proof goes with yeast and warmth too.
+    private double LatestWith(Duration rise, DoughSettings changed) =>
+        Timetable.From(day with { FirstRise = rise, Proof = times.Proof(changed).Time }, start).Finish.LatestMin;
 
     private double OverMin(double latestMin) => latestMin - finish.ToTimeSpan().TotalMinutes;
 }

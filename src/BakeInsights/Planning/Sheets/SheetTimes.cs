@@ -114,7 +114,7 @@ internal sealed class SheetTimes
             if (Text(value) != Text(Math.Clamp(value, range.Least, range.Most)))
             {
                 yield return $"{measure.Title} of {Text(value)} {unit.Label} is outside what the journal's bakes had "
-                    + $"({Text(range.Least)} to {Text(range.Most)}): the rise time there is a guess along the line.";
+                    + $"({Text(range.Least)} to {Text(range.Most)} {unit.Label}): the rise time there is a guess along the line.";
             }
         }
     }
