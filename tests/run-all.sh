@@ -12,6 +12,7 @@ needed=(
   /usr/bin/chromium:chromium
   /usr/bin/jupyter:jupyter-core
   /usr/bin/jupyter-nbconvert:jupyter-nbconvert
+  /usr/bin/pdftotext:poppler-utils
 )
 
 # The end, in the form that is promised, for what prevents the tests as well.
@@ -28,7 +29,7 @@ install_what_is_missing() {
   done
   [ ${#missing[@]} -eq 0 ] && return
   if [ "$(id -u)" -ne 0 ] || ! command -v apt-get > /dev/null; then
-    stop "These tests need a browser and Jupyter. As root on Debian: apt-get install ${missing[*]}"
+    stop "These tests need a browser, Jupyter and a reader of PDF. As root on Debian: apt-get install ${missing[*]}"
   fi
   export DEBIAN_FRONTEND=noninteractive
   apt-get update -q && apt-get install -q -y --no-install-recommends "${missing[@]}" \

@@ -41,7 +41,10 @@ internal sealed class SheetCommand : Command<SheetSettings>
         }
 
         var hidden = HiddenNames.Of(journal);
-        return [.. Value(Sheets.Of(hidden.In(journal), form, wishes, units)).Select(sheet => SheetNames.Hide(sheet, hidden))];
+        return
+        [
+            .. Value(Sheets.Of(hidden.In(journal), form, SheetNames.Hide(wishes, hidden), units)).Select(sheet => SheetNames.Hide(sheet, hidden)),
+        ];
     }
 
     private static IReadOnlyList<Sheet> Value(Inference.Attempt<IReadOnlyList<Sheet>> attempt) =>

@@ -36,7 +36,10 @@ internal sealed class SheetDayWords(Sheet sheet, UnitSystem units)
     }
 
     /// <summary>Remarks on the times; empty when there is nothing to mind.</summary>
-    public IReadOnlyList<string> Remarks() => [.. sheet.Rise.Remarks, .. sheet.Proof.Remarks];
+    public IReadOnlyList<string> Remarks() =>
+    [
+        .. sheet.Rise.Remarks.Select(remark => $"First rise: {remark}"), .. sheet.Proof.Remarks.Select(remark => $"Proof: {remark}"),
+    ];
 
     /// <summary>What to do with a dough that does not keep to the times.</summary>
     public IReadOnlyList<string> EarlyAndLate()

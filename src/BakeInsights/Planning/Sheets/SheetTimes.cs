@@ -78,7 +78,7 @@ internal sealed class SheetTimes
             }
         }
 
-        return Plain(C.Proof, UsualProof, "The journal can't support a fit of the proof.");
+        return Plain(C.Proof, UsualProof, "The journal can't support a fit of its time.");
     }
 
     /// <summary>The oven: its minutes are set by the baker, so they have no spread.</summary>
