@@ -10,6 +10,9 @@ public sealed partial class SheetPrintTests(BrowserFixture browser) : IClassFixt
 {
     private const int PhoneWidth = 390;
 
+    // The page's own margin of 10 mm is 28 points; no word may reach into it.
+    private const double MarginPt = 27;
+
     private static readonly string[] Benches =
     [
         "--bake", "window bench: dough_temp=78F", "--bake", "middle bench: yeast=1",
@@ -109,6 +112,12 @@ public sealed partial class SheetPrintTests(BrowserFixture browser) : IClassFixt
         Assert.True(size.Success, info.Output + info.Errors);
         Assert.Equal(Sizes[paper].Width, double.Parse(size.Groups[1].Value, CultureInfo.InvariantCulture), 1.0);
         Assert.Equal(Sizes[paper].Height, double.Parse(size.Groups[2].Value, CultureInfo.InvariantCulture), 1.0);
+        var boxes = await Started.RunAsync("/usr/bin/pdftotext", ["-bbox", pdf, "-"], browser.Folder.Path);
+        Assert.All(Word().Matches(boxes.Output), word =>
+        {
+            double Edge(int group) => double.Parse(word.Groups[group].Value, CultureInfo.InvariantCulture);
+            Assert.True(Edge(1) >= MarginPt && Edge(3) <= Sizes[paper].Width - MarginPt && Edge(4) <= Sizes[paper].Height - MarginPt, word.Value);
+        });
         var text = await Started.RunAsync("/usr/bin/pdftotext", [pdf, "-"], browser.Folder.Path);
         return text.Output.Split('\f', StringSplitOptions.RemoveEmptyEntries);
     }
@@ -118,6 +127,9 @@ public sealed partial class SheetPrintTests(BrowserFixture browser) : IClassFixt
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
+
+    [GeneratedRegex("<word xMin=\"(.*?)\" yMin=\"(.*?)\" xMax=\"(.*?)\" yMax=\"(.*?)\">.*?</word>")]
+    private static partial Regex Word();
 
     [GeneratedRegex(@"Page size:\s+([\d.]+) x ([\d.]+) pts")]
     private static partial Regex PageSize();
