@@ -38,6 +38,10 @@ public sealed class SheetCommandTests : IDisposable
             ["--kitchen", "0C", "--bake", "dough_temp=50C"],
             "A dough of 50.0 °C would take water of 132.0 °C, above boiling. Water of 45.0 °C, the warmest for yeast, brings it to 18.2 °C: ask for that or less, or warm room and flour."
         },
+        {
+            ["--cups", "sifted", "--loaves", "40", "--piece-g", "500"],
+            "12016 g of flour are too much to measure by the cup. Weigh it: leave --cups away, or ask for less than 10000 g."
+        },
         { ["--to", "sheet.pdf"], "sheet.pdf can't be written: give a name that ends in .html." },
         { ["--to", "nowhere/sheet.html"], $"There is no folder {Path.GetFullPath("nowhere")}: make it, or give another name with --to." },
     };
@@ -53,6 +57,22 @@ public sealed class SheetCommandTests : IDisposable
     public void Sheet_is_printed_as_text_without_a_file() => Approved.Matches(
         "tests/BakeInsights.Cli.Tests/Approved/sheet-us.txt",
         Command.Run("sheet", Command.Demo, "--units", "us", "--cups", "spooned", "--start", "9:00", "--finish-by", "14:00", "--loaves", "3", "--piece-g", "700").Out);
+
+    [Fact]
+    public void Document_holds_all_that_the_sheet_says()
+    {
+        var sheet = Command.Run("sheet", Command.Demo, "--json", "--units", "us", "--start", "9:00", "--finish-by", "14:00", "--cups", "sifted").Json["sheets"]![0]!;
+        Assert.Equal(
+            [
+                "name", "journal", "formula", "dough_temp_c", "water", "water_problem", "rise", "proof", "looks_min", "rise_change_pct_per_c", "day", "blanks", "cautions",
+            ],
+            sheet.AsObject().Select(member => member.Key));
+        Assert.Equal("sifted", sheet["formula"]!["cups"]!.GetValue<string>());
+        Assert.Equal(1000, sheet["formula"]!["lines"]![0]!["g"]!.GetValue<double>(), 1e-6);
+        Assert.False(sheet["day"]!["fit"]!["fits"]!.GetValue<bool>());
+        Assert.True(sheet["day"]!["fit"]!["yeast_g"]!.GetValue<double>() > 10);
+        Assert.Equal(540, sheet["day"]!["start_min"]!.GetValue<double>());
+    }
 
     [Theory]
     [InlineData("metric")]

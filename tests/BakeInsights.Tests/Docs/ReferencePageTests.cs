@@ -23,4 +23,18 @@ public class ReferencePageTests
         Assert.Contains("```csharp", page, StringComparison.Ordinal);
         Approved.Matches(path, await DocumentationPage.WithFreshOutputAsync(page));
     }
+
+    [Fact]
+    public async Task Example_of_the_page_on_sheets_gives_what_the_page_says()
+    {
+        Thread.CurrentThread.CurrentCulture = CultureInfo.InvariantCulture;
+        const string path = "docs/sheets.md";
+        const string demo = "\"data-demo/millpond-lane\"";
+        var page = await File.ReadAllTextAsync(Repository.Path(path));
+
+        // A reader starts in the checkout's folder; tests don't.
+        var here = $"@\"{Repository.Path("data-demo/millpond-lane")}\"";
+        var fresh = await DocumentationPage.WithFreshOutputAsync(page.Replace(demo, here, StringComparison.Ordinal));
+        Approved.Matches(path, fresh.Replace(here, demo, StringComparison.Ordinal));
+    }
 }

@@ -35,6 +35,20 @@ internal static class SheetChecks
             : wishes.Bakes.Select(bake => Objection(bake, units)).FirstOrDefault(problem => problem is not null);
     }
 
+    /// <summary>What to say of more cups than anyone fills; null when there are not so many.</summary>
+    public static FitProblem? TooManyCups(Formula formula, FlourMeasure? cups)
+    {
+        // The lightest cup of any ingredient with a published weight is sifted flour's or light rye's, about 100 g.
+        const double lightestCupG = 100;
+        var most = HouseholdAmount.MostCups * lightestCupG;
+        return cups is not null && formula.Ingredients.FirstOrDefault(one => one.Grams > most) is { } heavy
+            ? Problem(
+                "cups",
+                $"{Text(Math.Round(heavy.Grams))} g of {heavy.Name} are too much to measure by the cup.",
+                $"Weigh it: leave --cups away, or ask for less than {Text(most)} g.")
+            : null;
+    }
+
     /// <summary>What to say of water that would have to boil; null when it need not.</summary>
     public static FitProblem? TooHot(NeededWater water, UnitSystem units, KitchenDoughTemperature kitchen)
     {

@@ -71,6 +71,11 @@ public static class Sheets
 
         var pieces = PiecesOf(plan, unscaled);
         var formula = pieces is null ? unscaled : unscaled.ForDough(pieces.DoughG);
+        if (SheetChecks.TooManyCups(formula, plan.Wishes.Cups) is { } tooMany)
+        {
+            return tooMany;
+        }
+
         var dough = bake.Dough ?? Temperature.FromC(plan.Times.Typical[Measures.DoughTemperature] ?? ModelAnswer.CentreTemperatureC);
         var water = WaterFor(plan, formula, dough);
         if (water.TryGet(out var found, out _) && SheetChecks.TooHot(found, plan.Units, plan.Kitchen) is { } tooHot)

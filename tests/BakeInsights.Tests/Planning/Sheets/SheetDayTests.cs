@@ -1,4 +1,5 @@
 using BakeInsights.TestKit;
+using CsCheck;
 using Xunit;
 
 namespace BakeInsights.Tests;
@@ -101,6 +102,28 @@ public class SheetDayTests
         Assert.Equal((3, false), (rise.Bakes, rise.IsPredicted));
         Assert.Single(rise.Remarks);
     }
+
+    [Fact]
+    public void Whatever_is_wished_what_is_proposed_fits_and_the_looks_cover_the_rise() =>
+        Gen.Select(Gen.Double[18, 31], Gen.Double[55, 80], Gen.Double[0.3, 2.5], Gen.Int[150, 420]).Sample(
+            (dough, hydration, yeast, minutes) =>
+            {
+                var (start, finish) = (new TimeOnly(9, 0), new TimeOnly(9, 0).AddMinutes(minutes));
+                var bake = new SheetBake { Dough = Temperature.FromC(dough), HydrationPct = hydration, YeastPct = yeast };
+                if (!Sheets.Of(Demo, null, new() { Start = start, FinishBy = finish, Bakes = [bake] }, UnitSystem.Us).TryGet(out var sheets, out var problem))
+                {
+                    Assert.Equal(["finish_by"], problem.Columns);
+                    return;
+                }
+
+                var sheet = Assert.Single(sheets);
+                Assert.All(sheet.Day.Remedies, remedy => Assert.True(remedy.FinishLatestMin <= finish.ToTimeSpan().TotalMinutes + 0.5));
+                Assert.All(sheet.Day.Table.Rows, row => Assert.True(row.SoonestMin <= row.UsualMin && row.UsualMin <= row.LatestMin));
+                Assert.True(sheet.LooksMin[0] <= sheet.Rise.Time.SoonestMin && sheet.LooksMin[^1] >= sheet.Rise.Time.LatestMin);
+                Assert.Equal(hydration, sheet.Formula.HydrationPct, 1e-6);
+                Assert.Equal(yeast, sheet.Formula.YeastAsInstantPct, 1e-6);
+            },
+            iter: 40);
 
     private static Sheet One(SheetWishes wishes) => Assert.Single(Sheets.Of(Demo, null, wishes, UnitSystem.Metric).Value);
 }
