@@ -40,7 +40,7 @@ public sealed class SheetCommandTests : IDisposable
         },
         {
             ["--cups", "sifted", "--loaves", "40", "--piece-g", "500"],
-            "12016 g of flour are too much to measure by the cup. Weigh it: leave --cups away, or ask for less than 10000 g."
+            "12018 g of flour are too much to measure by the cup. Weigh it: leave --cups away, or ask for less than 10000 g."
         },
         { ["--to", "sheet.pdf"], "sheet.pdf can't be written: give a name that ends in .html." },
         { ["--to", "nowhere/sheet.html"], $"There is no folder {Path.GetFullPath("nowhere")}: make it, or give another name with --to." },

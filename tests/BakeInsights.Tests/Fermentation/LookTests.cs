@@ -81,7 +81,7 @@ public class LookTests
         {
             var looks = LookSpacing.Between(soonest, soonest + spread);
             return looks.Length <= LookSpacing.MostLooks
-                && looks[0] <= soonest && looks[^1] >= soonest + spread && (looks[0] > soonest - 80 || looks.Length == 1)
+                && looks[0] <= soonest && looks[^1] >= soonest + spread && (looks.Length == 1 || looks[0] > soonest - (looks[1] - looks[0]) - 5)
                 && looks.Zip(looks.Skip(1), (one, next) => next - one).All(gap => gap >= LookSpacing.UsualMin && gap % 5 == 0);
         });
 
