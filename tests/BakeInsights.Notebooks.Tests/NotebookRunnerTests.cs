@@ -129,6 +129,18 @@ public sealed class NotebookRunnerTests : IDisposable
     }
 
     [Fact]
+    public async Task Cancelling_ends_the_wait_for_a_cell_that_never_ends()
+    {
+        using var stop = new CancellationTokenSource();
+        var path = _folder.Write("n.ipynb", Of(Code("System.IO.File.WriteAllText(\"begun\", \"\"); var turns = 0L; while (!System.IO.File.Exists(\"enough\")) { turns++; }")));
+        var run = Task.Run(() => NotebookRunner.RunAsync(path, NoSettings, cancellation: stop.Token));
+        SpinWait.SpinUntil(() => File.Exists(_folder.File("begun")));
+        await stop.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => run);
+        _folder.Write("enough", "");
+    }
+
+    [Fact]
     public async Task Two_runs_of_one_notebook_give_the_same_file()
     {
         var cells = () => Of(
