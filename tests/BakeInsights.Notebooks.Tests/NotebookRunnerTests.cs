@@ -97,6 +97,15 @@ public sealed class NotebookRunnerTests : IDisposable
     }
 
     [Theory]
+    [InlineData("#!html\n<!-- A place -->\n<p>", "A place")]
+    [InlineData("#!javascript\n// Work out\nx()", "Work out")]
+    [InlineData("#!html\n<p>", "<p>")]
+    [InlineData("#!html", "(empty)")]
+    [InlineData("1 + 1; // the sum", "1 + 1; // the sum")]
+    public void A_cell_is_called_by_its_first_comment_or_line_and_not_by_its_language(string source, string name) =>
+        Assert.Equal(name, NotebookDocument.Parse(Of(Code(source)), "x").Cells[0].Name);
+
+    [Theory]
     [InlineData("polyglot_notebook", "kernelName", "html")]
     [InlineData("dotnet_interactive", "language", "html")]
     [InlineData("dotnet_interactive", "language", "C#")]

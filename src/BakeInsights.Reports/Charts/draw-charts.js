@@ -21,7 +21,7 @@
     save.className = 'bake-save';
     save.textContent = 'Save as SVG';
     save.addEventListener('click', function () {
-      // The caption stands outside of the drawing; a file of its own takes it along.
+      // The caption stands outside of the drawing; a file of its own takes it along, and is wide enough for it.
       var caption = chart.parentNode.querySelector('figcaption').textContent;
       var words = caption.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
       var layout = Object.assign({}, figure.layout, {
@@ -30,7 +30,7 @@
       });
       window.Plotly.downloadImage(
         { data: figure.data, layout: layout, config: figure.config },
-        Object.assign({ width: chart.clientWidth, height: chart.clientHeight }, figure.config.toImageButtonOptions));
+        Object.assign({ width: Math.max(chart.clientWidth, 800), height: chart.clientHeight }, figure.config.toImageButtonOptions));
     });
     chart.insertAdjacentElement('afterend', save);
   });

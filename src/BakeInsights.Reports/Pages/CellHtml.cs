@@ -17,7 +17,11 @@ internal static class CellHtml
         body.Append($"<pre tabindex=\"0\"><code>{Encode(code.Source)}</code></pre>\n</details>\n");
         foreach (var shown in code.Outputs)
         {
-            body.Append($"<div class=\"output wide\">{OutputHtml.Of(shown)}</div>\n");
+            var html = OutputHtml.Of(shown);
+
+            // What is too wide scrolls in its box, and only what has the focus is scrolled by keys. Views bring such boxes.
+            var focus = OutputHtml.IsWide(html) ? $" role=\"region\" tabindex=\"0\" aria-label=\"{Encode(code.Name)}\"" : "";
+            body.Append($"<div class=\"output wide\"{focus}>{html}</div>\n");
         }
 
         if (code.Error is { } error)

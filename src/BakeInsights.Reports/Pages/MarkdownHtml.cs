@@ -83,7 +83,7 @@ internal static class MarkdownHtml
     {
         protected override void Write(HtmlRenderer renderer, Table table)
         {
-            renderer.Write("<div class=\"wide\">");
+            renderer.Write("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table\">");
             base.Write(renderer, table);
             renderer.WriteLine("</div>");
         }

@@ -108,7 +108,7 @@ public class NotebookPageTests
 
     [Fact]
     public void Tables_scroll_in_a_box_of_their_own() =>
-        Assert.Matches("<div class=\"wide\"><table>", Page(Words("| a |\n|---|\n| 1 |")).Replace("\n", ""));
+        Assert.Matches("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table\"><table>", Page(Words("| a |\n|---|\n| 1 |")).Replace("\n", ""));
 
     [Fact]
     public void Text_in_columns_keeps_its_lines_and_sentences_wrap()
