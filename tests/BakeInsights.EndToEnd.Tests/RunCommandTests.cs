@@ -84,6 +84,19 @@ public sealed class RunCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task On_a_terminal_a_line_names_the_cell_that_runs_and_is_wiped_at_the_end()
+    {
+        // script of util-linux runs a command on a terminal of its own.
+        _folder.Write("n.ipynb", Of(Code("// Read\n1"), Code("// Fit\n2")));
+        var command = string.Join(' ', BakeCommand.Line("run", "n.ipynb").Select(word => $"'{word}'"));
+        var run = await Started.RunAsync("script", ["--quiet", "--return", "--command", command, "/dev/null"], _folder.Path);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Cell 1 of 2: Read", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Cell 2 of 2: Fit", run.Output, StringComparison.Ordinal);
+        Assert.EndsWith("\r\u001b[Kn.html\n", run.Output.Replace("\r\n", "\n", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_cell_without_end_is_given_up_at_the_time_limit_and_nothing_is_written()
     {
         _folder.Write("n.ipynb", Of(Code("// Turn in circles\nwhile (true) { }")));

@@ -33,7 +33,7 @@ public static class NotebookPage
             switch (cell)
             {
                 case PageMarkdown words:
-                    // The title and what stands below it come before the contents, all else after them.
+                    // The title and what stands below it come before the contents, the sections after them.
                     var isFirst = ownTitle is not null && ReferenceEquals(words, titleCell);
                     (isFirst && ReferenceEquals(cell, notebook.Cells[0]) ? first : body)
                         .Append($"<section class=\"words\">\n{MarkdownHtml.Render(words.Text, isFirst, contents)}</section>\n");
@@ -74,11 +74,18 @@ public static class NotebookPage
             </head>
             <body>
             <main>
-            {heading}{FailureNote(notebook)}{first}{contents.ToHtml()}{content}</main>
+            {heading}{FailureNote(notebook)}{WithContents(first.ToString(), contents)}{content}</main>
             {plotly}</body>
             </html>
 
             """);
+    }
+
+    // A title's cell may go on with the first sections.
+    private static string WithContents(string first, PageContents contents)
+    {
+        var section = first.IndexOf("<h2 ", StringComparison.Ordinal);
+        return section < 0 ? first + contents.ToHtml() : first.Insert(section, contents.ToHtml());
     }
 
     private static string FailureNote(PageNotebook notebook)

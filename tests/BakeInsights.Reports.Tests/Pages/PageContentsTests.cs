@@ -23,6 +23,13 @@ public class PageContentsTests
     }
 
     [Fact]
+    public void The_list_comes_before_the_first_section_even_where_the_titles_cell_goes_on_with_it()
+    {
+        var page = WrittenPage.Of(new PageNotebook("t", [new PageMarkdown("# Title\n\nwords\n\n## One\n\n## Two")]));
+        Assert.Matches("(?s)<p>words</p>\n<nav .*</nav>\n<h2 id=\"one\">", page);
+    }
+
+    [Fact]
     public void A_heading_can_not_take_the_place_of_the_failure()
     {
         var page = WrittenPage.Of(new PageNotebook("t",
