@@ -6,7 +6,8 @@ var errors = Console.Error;
 using var stop = new CancellationTokenSource();
 Console.CancelKeyPress += (_, pressed) =>
 {
-    pressed.Cancel = true;
+    // The first time in order; whoever presses again does not want to wait.
+    pressed.Cancel = !stop.IsCancellationRequested;
     stop.Cancel();
 };
 

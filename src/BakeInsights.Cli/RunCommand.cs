@@ -15,17 +15,7 @@ internal sealed class RunCommand : AsyncCommand<RunSettings>
         var target = settings.To ?? title + RunFile.PageExtension;
         CheckTarget(settings.Notebook, target);
 
-        NotebookRun run;
-        using (var line = new ProgressLine())
-        {
-            line.Show("Starting");
-            run = await NotebookRunner.RunAsync(
-                settings.Notebook,
-                settings.NotebookSettings(),
-                cell => line.Show($"Cell {cell.Number} of {cell.Count}: {cell.Name}"),
-                cancellationToken);
-        }
-
+        var run = await RunAsync(settings, cancellationToken);
         RunFile.Write(settings.HideNames ? WithoutPath(run) : run, target, title);
         if (run.Failure is { } failure)
         {
@@ -36,6 +26,40 @@ internal sealed class RunCommand : AsyncCommand<RunSettings>
 
         Console.Out.WriteLine(target);
         return ExitCode.Done;
+    }
+
+    private static async Task<NotebookRun> RunAsync(RunSettings settings, CancellationToken stopped)
+    {
+        var limit = settings.Limit();
+        var read = NotebookDocument.Read(settings.Notebook);
+        var notebook = NotebookSettings.Apply(settings.Student ? StudentVersion.Of(read) : read, settings.NotebookSettings());
+        var folder = Path.GetDirectoryName(Path.GetFullPath(settings.Notebook))!;
+        var place = "before the first cell";
+        using var late = new CancellationTokenSource(limit);
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(stopped, late.Token);
+        using var line = new ProgressLine();
+        line.Show("Starting");
+        try
+        {
+            return await NotebookRunner.RunAsync(
+                notebook,
+                folder,
+                cell =>
+                {
+                    place = $"in cell {cell.Number} of {cell.Count} ({cell.Name})";
+                    line.Show($"Cell {cell.Number} of {cell.Count}: {cell.Name}");
+                },
+                either.Token);
+        }
+        catch (OperationCanceledException) when (late.IsCancellationRequested && !stopped.IsCancellationRequested)
+        {
+            throw new CommandFailure(
+                $"Stopped at the time limit of {settings.TimeLimit} min, {place}; nothing was written. Give it more with --time-limit.");
+        }
+        catch (OperationCanceledException)
+        {
+            throw new CommandFailure($"Stopped {place}; nothing was written.");
+        }
     }
 
     // The settings stand on the page too, and a journal's folder is often called after its baker.

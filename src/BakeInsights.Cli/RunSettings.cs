@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Globalization;
 using Spectre.Console.Cli;
 
 namespace BakeInsights.Cli;
@@ -7,6 +8,9 @@ namespace BakeInsights.Cli;
 internal sealed class RunSettings : CommandSettings
 {
     private const string HideNamesSetting = "hideNames";
+
+    // A week: far above any notebook, far below what a timer takes.
+    private const int LongestLimitMinutes = 7 * 24 * 60;
 
     [CommandArgument(0, "<notebook>")]
     [Description("The notebook to run, an .ipynb file. It is not changed.")]
@@ -28,9 +32,33 @@ internal sealed class RunSettings : CommandSettings
     [Description("Another of the notebook's settings; may be given several times.")]
     public string[] Set { get; init; } = [];
 
+    [CommandOption("--student")]
+    [Description("Leave out the cells tagged solution, as for a class.")]
+    public bool Student { get; init; }
+
+    [CommandOption("--time-limit <MINUTES>")]
+    [Description("Give up after so many minutes, and write nothing. Else there is no limit.")]
+    public string? TimeLimit { get; init; }
+
     [CommandOption("--to <FILE>")]
     [Description("Where to write: FILE.html for a page, FILE.ipynb for the executed notebook. Else NOTEBOOK.html here.")]
     public string? To { get; init; }
+
+    /// <summary>How long the run may take; without end if nothing was said.</summary>
+    /// <exception cref="CommandFailure">It is no number of minutes.</exception>
+    public TimeSpan Limit()
+    {
+        if (TimeLimit is null)
+        {
+            return Timeout.InfiniteTimeSpan;
+        }
+
+        return double.TryParse(TimeLimit, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var minutes)
+            && minutes > 0 && minutes <= LongestLimitMinutes
+            ? TimeSpan.FromMinutes(minutes)
+            : throw new CommandFailure(FormattableString.Invariant(
+                $"--time-limit {TimeLimit} can't be kept: give minutes as a number above 0 and up to {LongestLimitMinutes}, such as 5."));
+    }
 
     /// <summary>The notebook's settings by name, a relative journal path made absolute.</summary>
     /// <exception cref="CommandFailure">A value is missing, given twice, or impossible.</exception>

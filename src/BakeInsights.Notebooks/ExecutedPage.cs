@@ -15,7 +15,10 @@ public static partial class ExecutedPage
     public static PageNotebook From(NotebookRun run, string title)
     {
         ArgumentNullException.ThrowIfNull(run);
-        return new PageNotebook(title, [.. run.Notebook.Cells.Where(c => c.Source.Length > 0).Select(Cell)]);
+        return new PageNotebook(title, [.. run.Notebook.Cells.Where(c => c.Source.Length > 0).Select(Cell)])
+        {
+            Provenance = run.Provenance,
+        };
     }
 
     private static PageCell Cell(NotebookCell cell) => !cell.IsCode

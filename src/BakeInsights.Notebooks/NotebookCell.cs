@@ -5,6 +5,9 @@ namespace BakeInsights.Notebooks;
 /// <summary>One cell of a notebook.</summary>
 public sealed record NotebookCell
 {
+    // Of C# and JavaScript, and of HTML.
+    private static readonly string[] Comments = ["//", "<!--"];
+
     /// <summary>The cell's id, unique in its notebook.</summary>
     public required string Id { get; init; }
 
@@ -31,9 +34,11 @@ public sealed record NotebookCell
     {
         get
         {
-            var lines = Source.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).ToArray();
-            var comment = lines.FirstOrDefault(line => line.StartsWith("//", StringComparison.Ordinal));
-            return comment?.TrimStart('/', ' ') ?? lines.FirstOrDefault() ?? "(empty)";
+            // A line such as #!html says whose cell it is, not what it does.
+            var lines = Source.Split('\n').Select(line => line.Trim())
+                .Where(line => line.Length > 0 && !line.StartsWith("#!", StringComparison.Ordinal)).ToArray();
+            var comment = lines.FirstOrDefault(line => Comments.Any(mark => line.StartsWith(mark, StringComparison.Ordinal)));
+            return comment?.Trim('/', '<', '!', '-', '>', ' ') ?? lines.FirstOrDefault() ?? "(empty)";
         }
     }
 }

@@ -10,8 +10,9 @@ namespace BakeInsights.Notebooks;
 public static class NotebookExtension
 {
     /// <summary>
-    /// Registers the formatters and displays the chart library once, so that charts need no network. Also fixes the
-    /// process's culture, so that a number looks the same on every machine.
+    /// Registers the formatters and displays the chart library once, so that charts need no network. Lets JavaScript cells
+    /// work without a browser that looks on. Also fixes the process's culture, so that a number looks the same on every
+    /// machine.
     /// </summary>
     /// <param name="kernel">The host's root kernel. To be called from within a cell, or as part of loading a package.</param>
     public static void Load(Kernel kernel)
@@ -20,6 +21,7 @@ public static class NotebookExtension
         SharedAssemblies.AnswerForFSharpCore();
         CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
         LoadCharts();
+        ScriptCells.ShowAsHtml(kernel);
     }
 
     // Apart and never inlined: the runtime looks for FSharp.Core as soon as it compiles a method that names a chart.

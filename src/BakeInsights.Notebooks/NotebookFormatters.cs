@@ -12,6 +12,7 @@ internal static class NotebookFormatters
     {
         Show<GenericChart>(ChartHtml.Fragment, ChartHtml.PlainText);
         Show<View>(view => view.ToHtml(), view => view.ToText());
+        Show<ScriptData>(data => data.ToHtml(), data => data.ToText());
         Show<Journal>(journal => JournalView.Of(journal).ToHtml(), journal => JournalView.Of(journal).ToText());
         Show<Timetable>(
             table => TimetableView.Of(table, UnitSystem.Metric).ToHtml(), table => TimetableView.Of(table, UnitSystem.Metric).ToText());

@@ -18,30 +18,48 @@ public static class NotebookRunner
     /// <param name="path">The notebook. The file is read only.</param>
     /// <param name="settings">New values for its settings; see <see cref="NotebookSettings.Apply"/>.</param>
     /// <param name="progress">Called before each code cell; null for none.</param>
-    /// <param name="cancellation">Stops the run between cells, and within a cell that waits for something.</param>
+    /// <param name="cancellation">Stops the run.</param>
     /// <exception cref="NotebookException">The notebook can't be read, or its settings can't be set so.</exception>
     /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
-    public static async Task<NotebookRun> RunAsync(
+    public static Task<NotebookRun> RunAsync(
         string path,
         IReadOnlyDictionary<string, string> settings,
         Action<CellProgress>? progress = null,
-        CancellationToken cancellation = default)
+        CancellationToken cancellation = default) => RunAsync(
+            NotebookSettings.Apply(NotebookDocument.Read(path), settings),
+            Path.GetDirectoryName(Path.GetFullPath(path))!,
+            progress,
+            cancellation);
+
+    /// <summary>The same for a notebook that has been read, its settings set.</summary>
+    /// <param name="notebook">The notebook.</param>
+    /// <param name="folder">The current directory for its cells.</param>
+    /// <param name="progress">Called before each code cell; null for none.</param>
+    /// <param name="cancellation">
+    /// Stops the run between cells and within one; a cell that waits for nothing is left to itself, and goes on until
+    /// the process ends.
+    /// </param>
+    /// <exception cref="OperationCanceledException">The run was cancelled.</exception>
+    public static async Task<NotebookRun> RunAsync(
+        NotebookDocument notebook, string folder, Action<CellProgress>? progress = null, CancellationToken cancellation = default)
     {
-        var notebook = NotebookSettings.Apply(NotebookDocument.Read(path), settings);
+        ArgumentNullException.ThrowIfNull(notebook);
+        ArgumentException.ThrowIfNullOrEmpty(folder);
         await OneAtATime.WaitAsync(cancellation);
-        var folder = Directory.GetCurrentDirectory();
+        var before = Directory.GetCurrentDirectory();
         var culture = CultureInfo.DefaultThreadCurrentCulture;
         try
         {
             CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
-            Directory.SetCurrentDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            Directory.SetCurrentDirectory(folder);
             Formatter.ResetToDefault();
             using var kernel = new NotebookKernel();
-            return await RunCellsAsync(notebook, kernel, progress, cancellation);
+            var run = await RunCellsAsync(notebook, kernel, progress, cancellation);
+            return run with { Provenance = RunProvenance.Of(notebook, Directory.GetCurrentDirectory()) };
         }
         finally
         {
-            Directory.SetCurrentDirectory(folder);
+            Directory.SetCurrentDirectory(before);
             CultureInfo.DefaultThreadCurrentCulture = culture;
             OneAtATime.Release();
         }
@@ -58,7 +76,7 @@ public static class NotebookRunner
             cancellation.ThrowIfCancellationRequested();
             var cell = cells[code[n - 1]];
             progress?.Invoke(new CellProgress(n, code.Length, cell.Name));
-            var outputs = CellOutputs.From(await kernel.RunAsync(cell, cancellation));
+            var outputs = CellOutputs.From(await kernel.RunAsync(cell, cancellation).WaitAsync(cancellation));
             cancellation.ThrowIfCancellationRequested();
             cells[code[n - 1]] = cell with { Outputs = outputs, ExecutionCount = n };
             if (outputs.OfType<CellError>().FirstOrDefault() is { } error)

@@ -23,6 +23,15 @@ public static class NotebookSettings
         return Cell(notebook) is { } cell ? [.. Declared(cell.Source).Select(d => d.Identifier.Text)] : [];
     }
 
+    /// <summary>The settings with their values as a person writes them; empty if there is no such cell.</summary>
+    public static ImmutableArray<(string Name, string Value)> Values(NotebookDocument notebook)
+    {
+        ArgumentNullException.ThrowIfNull(notebook);
+        return Cell(notebook) is { } cell
+            ? [.. Declared(cell.Source).Select(d => (d.Identifier.Text, Plain(d.Initializer!.Value)))]
+            : [];
+    }
+
     /// <summary>The notebook with other values in its settings.</summary>
     /// <param name="notebook">The notebook.</param>
     /// <param name="values">
@@ -72,6 +81,13 @@ public static class NotebookSettings
             .OfType<VariableDeclaratorSyntax>()
             .Where(d => d.Initializer is { Value: var value } && IsLiteral(value)),
     ];
+
+    private static string Plain(ExpressionSyntax value) => value.Kind() switch
+    {
+        SyntaxKind.StringLiteralExpression => ((LiteralExpressionSyntax)value).Token.ValueText,
+        SyntaxKind.NullLiteralExpression => "",
+        _ => value.ToString(),
+    };
 
     private static bool IsLiteral(ExpressionSyntax value) =>
         value is LiteralExpressionSyntax

@@ -4,6 +4,14 @@ using Xunit;
 
 namespace BakeInsights.EndToEnd.Tests;
 
+/// <summary>The tests that share one browser and the pages made for it.</summary>
+[CollectionDefinition(Name)]
+public sealed class InBrowser : ICollectionFixture<BrowserFixture>
+{
+    /// <summary>The collection's name.</summary>
+    public const string Name = "in the browser";
+}
+
 /// <summary>A real browser without a network, and the folder for what it is to open.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {
@@ -16,10 +24,14 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <summary>Where pages are written.</summary>
     public TemporaryFolder Folder { get; } = new();
 
+    /// <summary>The page of a notebook, opened; the command runs once for all tests.</summary>
+    public async Task<OpenedPage> OpenPageAsync(string notebook, int width = 1280, ColorScheme colours = ColorScheme.Light) =>
+        await OpenAsync(await BakeCommand.RunNotebookAsync(notebook, Folder, ".html"), width, colours);
+
     /// <summary>Opens a file and watches what it does.</summary>
-    public async Task<OpenedPage> OpenAsync(string path, int width = 1280)
+    public async Task<OpenedPage> OpenAsync(string path, int width = 1280, ColorScheme colours = ColorScheme.Light)
     {
-        var context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 900 } });
+        var context = await _browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = colours });
         await context.SetOfflineAsync(true);
         return await OpenedPage.OpenAsync(context, new Uri(path).AbsoluteUri);
     }

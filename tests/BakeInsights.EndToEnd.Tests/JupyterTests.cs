@@ -3,8 +3,8 @@ using Xunit;
 
 namespace BakeInsights.EndToEnd.Tests;
 
-public class JupyterTests(JupyterFixture jupyter, BrowserFixture browser)
-    : IClassFixture<JupyterFixture>, IClassFixture<BrowserFixture>
+[Collection(InBrowser.Name)]
+public class JupyterTests(JupyterFixture jupyter, BrowserFixture browser) : IClassFixture<JupyterFixture>
 {
     private const string PackageDirective = "#r \"nuget:";
 
@@ -33,6 +33,30 @@ public class JupyterTests(JupyterFixture jupyter, BrowserFixture browser)
         await using var opened = await browser.OpenAsync(path);
         Assert.Equal(2, await opened.AssertChartsDrawn());
         opened.AssertQuietAndAlone();
+    }
+
+    [Fact]
+    public async Task What_jupyter_executed_runs_its_html_and_javascript_cells_and_its_sliders()
+    {
+        foreach (var notebook in new[] { Notebooks.Small, Notebooks.Month })
+        {
+            var name = Path.GetFileNameWithoutExtension(notebook);
+            await jupyter.ExecuteAsync(notebook);
+            var cells = await jupyter.ConvertAsync(jupyter.Folder.File("executed.ipynb"), $"{name}-cells.html", "--to", "html", "--template", "basic");
+            var path = browser.Folder.Write($"{name}-jupyter.html", $"<!DOCTYPE html><meta charset=\"utf-8\">{cells}");
+            await using var opened = await browser.OpenAsync(path);
+
+            // The host puts a script of its own into the first cell, which asks the network in vain: no matter here.
+            await opened.AssertChartsDrawn();
+            if (notebook == Notebooks.Small)
+            {
+                await opened.AssertScriptHasWorked();
+            }
+            else
+            {
+                await SliderTests.AssertSameAsTheLibraryAsync(opened.Page);
+            }
+        }
     }
 
     // One line an output. The setup cell is left out: Jupyter reports there on its restore.

@@ -59,6 +59,19 @@ public sealed class OpenedPage : IAsyncDisposable
         return count;
     }
 
+    /// <summary>The JavaScript cell of the small notebook has worked with what C# handed over.</summary>
+    public async Task AssertScriptHasWorked() => await Assertions.Expect(Page.Locator("#mean-place")).ToHaveTextAsync("25.125 °C </script><b>&");
+
+    /// <summary>The page fits its window: nothing has to be pushed sideways.</summary>
+    public async Task AssertFitsAsync()
+    {
+        var (page, window) = (await Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"), Page.ViewportSize!.Width);
+        Assert.True(page <= window, $"The page is {page} pixels wide in a window of {window}.");
+        var charts = await Page.EvaluateAsync<int[]>(
+            "() => [...document.querySelectorAll('.bake-chart svg.main-svg')].map(svg => Math.ceil(svg.getBoundingClientRect().right))");
+        Assert.All(charts, right => Assert.True(right <= window, $"A chart reaches to {right} pixels in a window of {window}."));
+    }
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync() => await _context.CloseAsync();
 }

@@ -70,6 +70,57 @@ public sealed class RunCommandTests : IDisposable
         Assert.Contains("Code cell 1 failed: Fit", await File.ReadAllTextAsync(_folder.File("out.html")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_run_that_failed_is_a_valid_notebook_with_the_error_in_place()
+    {
+        _folder.Write("n.ipynb", Of(Code("Console.Write(1);"), Code("throw new Exception(\"no\\nbakes\");"), Words("w"), Code("2")));
+        var run = await Run("n.ipynb", "--to", "out.ipynb");
+        Assert.Equal(2, run.ExitCode);
+        await JupyterFixture.AssertValidAsync(_folder.File("out.ipynb"));
+        var cells = System.Text.Json.Nodes.JsonNode.Parse(await File.ReadAllTextAsync(_folder.File("out.ipynb")))!["cells"]!.AsArray();
+        Assert.Equal("error", (string?)cells[1]!["outputs"]![0]!["output_type"]);
+        Assert.Null(cells[3]!["execution_count"]);
+        Assert.Empty(cells[3]!["outputs"]!.AsArray());
+    }
+
+    [Fact]
+    public async Task On_a_terminal_a_line_names_the_cell_that_runs_and_is_wiped_at_the_end()
+    {
+        // script of util-linux runs a command on a terminal of its own.
+        _folder.Write("n.ipynb", Of(Code("// Read\n1"), Code("// Fit\n2")));
+        var command = string.Join(' ', BakeCommand.Line("run", "n.ipynb").Select(word => $"'{word}'"));
+        var run = await Started.RunAsync("script", ["--quiet", "--return", "--command", command, "/dev/null"], _folder.Path);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Cell 1 of 2: Read", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Cell 2 of 2: Fit", run.Output, StringComparison.Ordinal);
+        Assert.EndsWith("\r\u001b[Kn.html\n", run.Output.Replace("\r\n", "\n", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_cell_without_end_is_given_up_at_the_time_limit_and_nothing_is_written()
+    {
+        _folder.Write("n.ipynb", Of(Code("// Turn in circles\nwhile (true) { }")));
+        var run = await Run("n.ipynb", "--time-limit", "0.1");
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Matches(
+            @"^Stopped at the time limit of 0\.1 min, (in cell 1 of 1 \(Turn in circles\)|before the first cell); nothing was written\. Give it more with --time-limit\.$",
+            Assert.Single(run.ErrorLines));
+        Assert.Equal([_folder.File("n.ipynb")], Directory.GetFiles(_folder.Path));
+    }
+
+    [Fact]
+    public async Task Interrupted_it_ends_with_one_line_and_nothing_is_written()
+    {
+        _folder.Write("n.ipynb", Of(Code("// Turn in circles\nSystem.IO.File.WriteAllText(\"begun\", \"\"); while (true) { }")));
+
+        // Whoever starts this may have the interrupt switched off, and programs inherit that.
+        const string interrupt = "env --default-signal=INT \"$@\" & program=$!; while [ ! -e begun ]; do sleep 0.1; done; kill -INT $program; wait $program";
+        var run = await Started.RunAsync("sh", ["-c", interrupt, "sh", .. BakeCommand.Line("run", "n.ipynb")], _folder.Path);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Equal("Stopped in cell 1 of 1 (Turn in circles); nothing was written.", Assert.Single(run.ErrorLines));
+        Assert.Equal(["begun", "n.ipynb"], Directory.GetFiles(_folder.Path).Select(Path.GetFileName).Order());
+    }
+
     [Theory]
     [InlineData("de_DE.UTF-8")]
     [InlineData("tr_TR.UTF-8")]
@@ -109,6 +160,8 @@ public sealed class RunCommandTests : IDisposable
     [InlineData("given twice", "n.ipynb", "--journal", ".", "--set", "journal=.")]
     [InlineData("There is no journal nowhere", "n.ipynb", "--journal", "nowhere")]
     [InlineData("say metric or us", "n.ipynb", "--units", "stones")]
+    [InlineData("give minutes as a number above 0", "n.ipynb", "--time-limit", "0")]
+    [InlineData("give minutes as a number above 0", "n.ipynb", "--time-limit", "long")]
     [InlineData("There is no folder", "n.ipynb", "--to", "no/such/page.html")]
     [InlineData("unknown", "n.ipynb", "--unknown")]
     [InlineData("notebook")]

@@ -34,6 +34,23 @@ public sealed class FormattersTests : IDisposable
     }
 
     [Fact]
+    public async Task A_javascript_cell_is_a_script_element_and_its_code_stands_in_the_cell()
+    {
+        var run = await Run(Setup, "#!javascript\n// Say it\nconsole.log(1);");
+        Assert.Null(run.Failure);
+        var form = Assert.Single(Assert.IsType<ShownValue>(Assert.Single(run.Notebook.Cells[1].Outputs)).Forms);
+        Assert.Equal(KeyValuePair.Create("text/html", "<script type=\"text/javascript\">\n// Say it\nconsole.log(1);\n</script>"), form);
+    }
+
+    [Fact]
+    public async Task Values_are_handed_over_as_an_element_that_shows_nothing()
+    {
+        var run = await Run(Setup, "BakeInsights.Reports.ScriptData.Of(\"a\", 1.5)");
+        var forms = Assert.IsType<ShownValue>(Assert.Single(run.Notebook.Cells[1].Outputs)).Forms;
+        Assert.Equal("<script type=\"application/json\" data-bake=\"a\">1.5</script>", forms[0].Value);
+    }
+
+    [Fact]
     public async Task Text_of_a_value_is_never_markup()
     {
         var run = await Run("new[] { new { Note = \"<script>alert(1)</script>\" } }");

@@ -97,6 +97,15 @@ public sealed class NotebookRunnerTests : IDisposable
     }
 
     [Theory]
+    [InlineData("#!html\n<!-- A place -->\n<p>", "A place")]
+    [InlineData("#!javascript\n// Work out\nx()", "Work out")]
+    [InlineData("#!html\n<p>", "<p>")]
+    [InlineData("#!html", "(empty)")]
+    [InlineData("1 + 1; // the sum", "1 + 1; // the sum")]
+    public void A_cell_is_called_by_its_first_comment_or_line_and_not_by_its_language(string source, string name) =>
+        Assert.Equal(name, NotebookDocument.Parse(Of(Code(source)), "x").Cells[0].Name);
+
+    [Theory]
     [InlineData("polyglot_notebook", "kernelName", "html")]
     [InlineData("dotnet_interactive", "language", "html")]
     [InlineData("dotnet_interactive", "language", "C#")]
@@ -126,6 +135,18 @@ public sealed class NotebookRunnerTests : IDisposable
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() =>
             NotebookRunner.RunAsync(path, NoSettings, cell => { if (cell.Number == 2) { stop.Cancel(); } }, stop.Token));
         Assert.False(File.Exists(_folder.File("ran")));
+    }
+
+    [Fact]
+    public async Task Cancelling_ends_the_wait_for_a_cell_that_never_ends()
+    {
+        using var stop = new CancellationTokenSource();
+        var path = _folder.Write("n.ipynb", Of(Code("System.IO.File.WriteAllText(\"begun\", \"\"); var turns = 0L; while (!System.IO.File.Exists(\"enough\")) { turns++; }")));
+        var run = Task.Run(() => NotebookRunner.RunAsync(path, NoSettings, cancellation: stop.Token));
+        SpinWait.SpinUntil(() => File.Exists(_folder.File("begun")));
+        await stop.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => run);
+        _folder.Write("enough", "");
     }
 
     [Fact]

@@ -15,11 +15,11 @@ public static class ColumnChart
     {
         ArgumentNullException.ThrowIfNull(answer);
         var figures = new Figures(units);
-        var title = TitleOf(answer, figures);
-        var x = figures.TitleOf(answer.ColumnTitle, answer.ColumnDimension);
+        var title = Traces.Words(TitleOf(answer, figures));
+        var x = Traces.Words(figures.TitleOf(answer.ColumnTitle, answer.ColumnDimension));
         var y = figures.TitleOf(answer.Result);
         return answer.Form == ColumnForm.Levels
-            ? ChartFrame.Around(title, CategoryTraces.Axis(answer.ColumnTitle, NamesOf(answer, figures)), y, Levels(answer, figures))
+            ? ChartFrame.Around(title, CategoryTraces.Axis(Traces.Words(answer.ColumnTitle), NamesOf(answer, figures)), y, Levels(answer, figures))
             : ChartFrame.Around(title, x, y, Along(answer, figures));
     }
 

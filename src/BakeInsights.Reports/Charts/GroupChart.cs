@@ -19,8 +19,8 @@ public static class GroupChart
             : $"{answer.Largest.To} less {answer.Largest.From}: {DifferenceWords.Interval(answer.Largest.Effect, unit)}";
         string[] names = [.. answer.Groups.Select(group => Traces.Words(group.Group))];
         return ChartFrame.Around(
-            title,
-            CategoryTraces.Axis(answer.ColumnTitle, names),
+            Traces.Words(title),
+            CategoryTraces.Axis(Traces.Words(answer.ColumnTitle), names),
             figures.TitleOf(answer.Result),
             CategoryTraces.Points(
                 "bake", answer.Used.Select(bake => Traces.Words(answer.GroupOf(bake))), answer.Used.Select(bake => unit.Value(answer.Result.Of(bake)!.Value)),

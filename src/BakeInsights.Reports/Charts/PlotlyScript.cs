@@ -5,7 +5,10 @@ namespace BakeInsights.Reports;
 /// <summary>The drawing library that every chart needs, as script text to be put on a page or in a notebook once.</summary>
 public static class PlotlyScript
 {
-    private const string ResourceName = "Plotly.NET.plotly-2.28.0.min.js";
+    /// <summary>The library's version.</summary>
+    public const string Version = "2.28.0";
+
+    private const string ResourceName = $"Plotly.NET.plotly-{Version}.min.js";
 
     private static readonly Lazy<string> Definition = new(Build);
 

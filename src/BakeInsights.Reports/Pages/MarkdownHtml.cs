@@ -1,6 +1,7 @@
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Renderers;
+using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
@@ -26,13 +27,19 @@ internal static class MarkdownHtml
     /// <param name="keepTitle">
     /// Whether the first first-level heading stays one. All others become second-level ones: a page has one title.
     /// </param>
-    public static string Render(string markdown, bool keepTitle)
+    /// <param name="contents">Takes the second-level headings and gives them their ids; null where they get none.</param>
+    public static string Render(string markdown, bool keepTitle, PageContents? contents = null)
     {
         var document = Markdown.Parse(markdown, Pipeline);
         var titles = document.Descendants<HeadingBlock>().Where(h => h.Level == 1).Skip(keepTitle ? 1 : 0);
         foreach (var heading in titles.ToArray())
         {
             heading.Level = 2;
+        }
+
+        foreach (var heading in document.Descendants<HeadingBlock>().Where(h => h.Level == 2 && contents is not null))
+        {
+            heading.GetAttributes().Id = contents!.Add(heading.Inline is { } words ? PlainText(words) : "");
         }
 
         foreach (var link in document.Descendants<LinkInline>().ToArray())
@@ -76,7 +83,7 @@ internal static class MarkdownHtml
     {
         protected override void Write(HtmlRenderer renderer, Table table)
         {
-            renderer.Write("<div class=\"wide\">");
+            renderer.Write("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"Table\">");
             base.Write(renderer, table);
             renderer.WriteLine("</div>");
         }

@@ -1,4 +1,3 @@
-using System.Reflection;
 using System.Text;
 using static BakeInsights.Reports.PageEncoding;
 
@@ -10,12 +9,10 @@ namespace BakeInsights.Reports;
 /// </summary>
 public static class NotebookPage
 {
-    /// <summary>Nothing may be fetched and nothing sent; what the page needs stands in it.</summary>
-    private const string Policy =
-        "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:; "
-        + "base-uri 'none'; form-action 'none'";
+    /// <summary>The id of the place where a cell failed.</summary>
+    internal const string FailureId = "failure";
 
-    private static readonly string Style = ReadStyle();
+    private static readonly string Style = OwnFile.Text("page.css");
 
     /// <summary>Writes the page.</summary>
     /// <param name="notebook">The executed notebook.</param>
@@ -26,35 +23,49 @@ public static class NotebookPage
         ArgumentNullException.ThrowIfNull(output);
         var titleCell = notebook.Cells.OfType<PageMarkdown>().FirstOrDefault();
         var ownTitle = titleCell is null ? null : MarkdownHtml.FirstTitle(titleCell.Text);
-        var body = new StringBuilder();
+        var heading = ownTitle is null ? $"<h1>{Encode(notebook.Title)}</h1>\n" : "";
+        var contents = new PageContents();
+        var (first, body) = (new StringBuilder(), new StringBuilder());
+        var scripts = new PageScripts();
         var number = 0;
         foreach (var cell in notebook.Cells)
         {
             switch (cell)
             {
                 case PageMarkdown words:
-                    var keepTitle = ownTitle is not null && ReferenceEquals(words, titleCell);
-                    body.Append($"<section class=\"words\">\n{MarkdownHtml.Render(words.Text, keepTitle)}</section>\n");
+                    // The title and what stands below it come before the contents, the sections after them.
+                    var isFirst = ownTitle is not null && ReferenceEquals(words, titleCell);
+                    (isFirst && ReferenceEquals(cell, notebook.Cells[0]) ? first : body)
+                        .Append($"<section class=\"words\">\n{MarkdownHtml.Render(words.Text, isFirst, contents)}</section>\n");
                     break;
                 case PageCode code:
-                    AppendCode(body, code, ++number);
+                    CellHtml.Append(body, code, ++number);
+                    foreach (var html in code.Outputs.OfType<PageHtml>())
+                    {
+                        scripts.Add(html.Html, code.Source);
+                    }
+
                     break;
             }
         }
 
+        AppendProvenance(body, notebook, contents);
         var content = body.ToString();
-        var heading = ownTitle is null ? $"<h1>{Encode(notebook.Title)}</h1>\n" : "";
 
         // The library is a few megabytes: at the end, the words can be read before it is.
-        var plotly = content.Contains("class=\"bake-chart\"", StringComparison.Ordinal)
-            ? PlotlyScript.Element + "\n"
-            : "";
+        var plotly = "";
+        if (content.Contains("class=\"bake-chart\"", StringComparison.Ordinal))
+        {
+            plotly = PlotlyScript.Element + "\n";
+            scripts.Add(PlotlyScript.Text);
+        }
+
         output.Write($"""
             <!DOCTYPE html>
             <html lang="{Encode(notebook.Language)}">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{Policy}">
+            <meta http-equiv="Content-Security-Policy" content="{scripts.Policy()}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="generator" content="BakeInsights">
             <title>{Encode(ownTitle ?? notebook.Title)}</title>
@@ -63,11 +74,18 @@ public static class NotebookPage
             </head>
             <body>
             <main>
-            {heading}{FailureNote(notebook)}{content}</main>
+            {heading}{FailureNote(notebook)}{WithContents(first.ToString(), contents)}{content}</main>
             {plotly}</body>
             </html>
 
-            """.ReplaceLineEndings("\n"));
+            """);
+    }
+
+    // A title's cell may go on with the first sections.
+    private static string WithContents(string first, PageContents contents)
+    {
+        var section = first.IndexOf("<h2 ", StringComparison.Ordinal);
+        return section < 0 ? first + contents.ToHtml() : first.Insert(section, contents.ToHtml());
     }
 
     private static string FailureNote(PageNotebook notebook)
@@ -75,42 +93,23 @@ public static class NotebookPage
         var failed = notebook.Cells.OfType<PageCode>().FirstOrDefault(cell => cell.Error is not null);
         return failed is null
             ? ""
-            : $"<p class=\"failure\">This page is incomplete: the cell <a href=\"#failure\">{Encode(failed.Name)}</a> failed.</p>\n";
+            : $"<p class=\"failure\">This page is incomplete: the cell <a href=\"#{FailureId}\">{Encode(failed.Name)}</a> failed.</p>\n";
     }
 
-    private static void AppendCode(StringBuilder body, PageCode code, int number)
+    private static void AppendProvenance(StringBuilder body, PageNotebook notebook, PageContents contents)
     {
-        body.Append("<section class=\"cell\">\n");
-        body.Append($"<details><summary>Code: {Encode(code.Name)}</summary>\n");
-        body.Append($"<pre><code>{Encode(code.Source)}</code></pre>\n</details>\n");
-        foreach (var shown in code.Outputs)
+        const string title = "Where this page comes from";
+        if (notebook.Provenance.IsEmpty)
         {
-            body.Append($"<div class=\"output wide\">{OutputHtml.Of(shown)}</div>\n");
+            return;
         }
 
-        if (code.Error is { } error)
+        body.Append($"<section class=\"provenance\">\n<h2 id=\"{contents.Add(title)}\">{title}</h2>\n<div class=\"wide\"><table>\n");
+        foreach (var fact in notebook.Provenance)
         {
-            body.Append($"""
-                <div class="failure" id="failure">
-                <p><strong>Code cell {number} failed: {Encode(code.Name)}</strong></p>
-                <pre>{Encode(error)}</pre>
-                <p>The cells after it were not run.</p>
-                </div>
-
-                """);
-        }
-        else if (!code.HasRun)
-        {
-            body.Append("<p class=\"not-run\">Not run, because an earlier cell failed.</p>\n");
+            body.Append($"<tr><th scope=\"row\">{Encode(fact.Name)}</th><td>{Encode(fact.Value)}</td></tr>\n");
         }
 
-        body.Append("</section>\n");
-    }
-
-    private static string ReadStyle()
-    {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("BakeInsights.Reports.page.css")!;
-        using var reader = new StreamReader(stream);
-        return reader.ReadToEnd();
+        body.Append("</table></div>\n</section>\n");
     }
 }

@@ -9,7 +9,15 @@ public sealed record PageNotebook(string Title, ImmutableArray<PageCell> Cells)
 {
     /// <summary>The language of the words, as a BCP 47 tag.</summary>
     public string Language { get; init; } = "en";
+
+    /// <summary>What the page was made from and by, for the block at its end; empty for none.</summary>
+    public ImmutableArray<PageFact> Provenance { get; init; } = [];
 }
+
+/// <summary>One line about where a page comes from.</summary>
+/// <param name="Name">What is said, such as <c>Journal</c>.</param>
+/// <param name="Value">The rest.</param>
+public sealed record PageFact(string Name, string Value);
 
 /// <summary>One cell: <see cref="PageMarkdown"/> or <see cref="PageCode"/>.</summary>
 public abstract record PageCell

@@ -14,7 +14,7 @@ public sealed record PageText(string Text) : PageOutput;
 
 /// <summary>
 /// HTML that a formatter made, put on the page as it is. Whoever makes it has encoded every text that is not its own,
-/// a journal's above all.
+/// a journal's above all. A script in it runs if the toolkit wrote it or if it stands in the cell's source, and no other.
 /// </summary>
 /// <param name="Html">A fragment that is well-formed by itself.</param>
 public sealed record PageHtml(string Html) : PageOutput;

@@ -39,6 +39,9 @@ internal static class ViewHtml
             case ViewTable table:
                 Write(html, table);
                 break;
+            case ViewWhatIf whatIf:
+                WhatIfHtml.Write(html, whatIf);
+                break;
             default:
                 throw new ArgumentException($"A {block.GetType().Name} can't be written as HTML.", nameof(block));
         }

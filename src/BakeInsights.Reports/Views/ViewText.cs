@@ -15,7 +15,9 @@ internal static class ViewText
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 20);
         var text = new StringBuilder();
-        foreach (var block in view.Blocks)
+
+        // Plain text can't be moved in.
+        foreach (var block in view.Blocks.Where(block => block is not ViewWhatIf))
         {
             if (text.Length > 0)
             {

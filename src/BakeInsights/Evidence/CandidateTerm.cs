@@ -11,18 +11,23 @@ namespace BakeInsights;
 internal sealed record CandidateTerm(
     string Name, string Unit, IReadOnlyList<Cause> Causes, int LevelsNeeded, Func<double, double, double> Combine)
 {
+    /// <summary>The power of each cause in the term; empty where it is no product of powers.</summary>
+    public IReadOnlyList<int> Powers { get; private init; } = [];
+
     /// <summary>The term that is one cause itself, a straight line.</summary>
-    public static CandidateTerm Line(string name, string unit, Cause cause) => new(name, unit, [cause], 2, (one, _) => one);
+    public static CandidateTerm Line(string name, string unit, Cause cause) =>
+        new(name, unit, [cause], 2, (one, _) => one) { Powers = [1] };
 
     /// <summary>The term that is the logarithm of one cause.</summary>
     public static CandidateTerm Log(string name, string unit, Cause cause) => new(name, unit, [cause], 2, (one, _) => Math.Log(one));
 
     /// <summary>The term that is the square of one cause.</summary>
-    public static CandidateTerm Square(string name, string unit, Cause cause) => new(name, unit, [cause], 3, (one, _) => one * one);
+    public static CandidateTerm Square(string name, string unit, Cause cause) =>
+        new(name, unit, [cause], 3, (one, _) => one * one) { Powers = [2] };
 
     /// <summary>The term that is the product of two causes.</summary>
     public static CandidateTerm Product(string name, string unit, Cause one, Cause other) =>
-        new(name, unit, [one, other], 2, (one, other) => one * other);
+        new(name, unit, [one, other], 2, (one, other) => one * other) { Powers = [1, 1] };
 
     /// <summary>The term's value, or null when a cause is missing or has no such value (the logarithm of zero).</summary>
     public double? ValueFrom(Func<Measure, double?> valueOf)

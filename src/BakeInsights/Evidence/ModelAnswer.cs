@@ -92,7 +92,7 @@ public abstract class ModelAnswer
     /// <summary>The blocks as an ending of the model's description; empty without any.</summary>
     private protected string WithBlocks => Blocks.Count == 0 ? "" : $"; a level for each {string.Join(" and each ", Blocks)}";
 
-    private protected FittedModel Fitted { get; }
+    internal FittedModel Fitted { get; }
 
     /// <summary>The looks at single bakes; none where they aren't kept.</summary>
     private protected IEnumerable<AnswerCheck> ChecksOfBakes() => IsFromSums ? [] : [LargestLeverage(), LargestResidual()];
