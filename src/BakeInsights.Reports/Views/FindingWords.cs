@@ -42,7 +42,8 @@ internal static class FindingWords
         _ => throw new ArgumentOutOfRangeException(nameof(strength), strength, "No such strength."),
     };
 
-    private static string Compared(Contrast contrast, Figures figures)
+    /// <summary>What is compared: "Dough temperature 2.0 °C more".</summary>
+    public static string Compared(Contrast contrast, Figures figures)
     {
         if (contrast.Cause is not { } cause)
         {
