@@ -24,6 +24,16 @@ app.Configure(command =>
     command.AddCommand<FitCommand>("fit")
         .WithDescription("Fit rise time and loaf volume, and say what moved them.")
         .WithExample("fit", "data-demo/millpond-lane", "--units", "us");
+    command.AddCommand<NextCommand>("next")
+        .WithDescription("Say what to bake next to learn most, and what to expect of it.")
+        .WithExample("next", "data-demo/millpond-lane", "--bakes", "4")
+        .WithExample("next", "data-demo/millpond-lane", "--question", "rise_by_yeast", "--until", "2");
+    command.AddCommand<PlanCommand>("plan")
+        .WithDescription("Plan a class's bakes, bench by bench.")
+        .WithExample("plan", "data-demo/osier-yard", "--vary", "hydration=64,70", "--vary", "dough_temp=22,26", "--difference", "10");
+    command.AddCommand<CompareCommand>("compare")
+        .WithDescription("Set two formulas, or two ways of working, side by side.")
+        .WithExample("compare", "data-demo/osier-yard", "--by", "flour_measure", "--this", "weighed", "--that", "spooned");
     command.AddCommand<AddCommand>("add")
         .WithDescription("Add one more bake to a journal: asked for and checked.")
         .WithExample("add", "my-journal", "--units", "us")

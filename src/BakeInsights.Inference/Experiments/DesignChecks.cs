@@ -9,9 +9,9 @@ internal static class DesignChecks
     private const double Negligible = 1e-10;
 
     /// <summary>The first problem; null if there is none.</summary>
-    public static FitProblem? Find(Design candidates, Design? earlier, int runs)
+    public static FitProblem? Find(Design candidates, Design? earlier, Design? aims, int runs)
     {
-        foreach (var column in candidates.Columns.Concat(earlier?.Columns ?? []))
+        foreach (var column in candidates.Columns.Concat(earlier?.Columns ?? []).Concat(aims?.Columns ?? []))
         {
             if (column.Values.Any(v => !double.IsFinite(v)))
             {

@@ -10,7 +10,7 @@ public enum DesignCriterion
     Determinant,
 
     /// <summary>
-    /// The smallest variance of predictions, on average over the candidates. Atkinson, Donev and Tobias (2007), Optimum
+    /// The smallest variance of predictions, on average over the candidates or over given aims. Atkinson, Donev and Tobias (2007), Optimum
     /// Experimental Designs, with SAS, section 10.6.
     /// </summary>
     AveragePrediction,

@@ -20,7 +20,7 @@ internal sealed class ExchangeSearch
     private readonly DesignCriterion _criterion;
 
     /// <summary>Makes the columns orthonormal over the candidates and the earlier runs together.</summary>
-    public ExchangeSearch(Design candidates, Design? earlier, DesignCriterion criterion)
+    public ExchangeSearch(Design candidates, Design? earlier, DesignCriterion criterion, Design? aims)
     {
         _criterion = criterion;
         _size = candidates.Columns.Count;
@@ -34,7 +34,10 @@ internal sealed class ExchangeSearch
         _rows = [.. Enumerable.Range(0, candidates.RowCount).Select(Row)];
         _logScale = (2 * orthonormal.LogDeterminant) - (_size * Math.Log(all));
         _earlier = Sum(Enumerable.Range(candidates.RowCount, all - candidates.RowCount).Select(Row));
-        _moments = [.. Sum(_rows).Select(v => v / candidates.RowCount)];
+        double[][] predicted = aims is null
+            ? _rows
+            : [.. Enumerable.Range(0, aims.RowCount).Select(i => orthonormal.Whitened(aims.Row(i)).Select(v => root * v).ToArray())];
+        _moments = [.. Sum(predicted).Select(v => v / predicted.Length)];
     }
 
     /// <summary>

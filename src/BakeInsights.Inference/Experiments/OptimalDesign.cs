@@ -13,7 +13,7 @@ namespace BakeInsights.Inference;
 /// The determinant to the power 1 / columns, over the number of runs, earlier ones included.
 /// </param>
 /// <param name="AverageVariance">
-/// The variance of a prediction over the residual variance, on average over the candidates.
+/// The variance of a prediction over the residual variance, on average over the candidates or the aims.
 /// </param>
 public sealed record OptimalDesign(
     IReadOnlyList<int> Candidates, double LogDeterminant, double Efficiency, double AverageVariance)
@@ -25,18 +25,23 @@ public sealed record OptimalDesign(
     /// <param name="seed">The seed of the starts.</param>
     /// <param name="earlier">Runs that were made already, in the same columns; null if there are none.</param>
     /// <param name="starts">How many random starts, at least 1; 20 is usual.</param>
+    /// <param name="aims">
+    /// What <see cref="DesignCriterion.AveragePrediction"/> predicts in place of the candidates: rows of weights on the
+    /// coefficients, such as the slope of a curve at some places. Null for the candidates.
+    /// </param>
     /// <returns>
     /// The design, or a problem: a number is missing, the candidates' columns depend on each other, or there are fewer
     /// runs than columns.
     /// </returns>
-    /// <exception cref="ArgumentException">The earlier runs have other columns, or a number is below 1.</exception>
+    /// <exception cref="ArgumentException">The earlier runs or the aims have other columns, or a number is below 1.</exception>
     public static Attempt<OptimalDesign> Find(
         Design candidates,
         int runs,
         DesignCriterion criterion,
         int seed,
         Design? earlier = null,
-        int starts = 20)
+        int starts = 20,
+        Design? aims = null)
     {
         ArgumentNullException.ThrowIfNull(candidates);
         ArgumentOutOfRangeException.ThrowIfLessThan(runs, 1);
@@ -46,12 +51,17 @@ public sealed record OptimalDesign(
             throw new ArgumentException("The earlier runs have other columns than the candidates.", nameof(earlier));
         }
 
-        if (DesignChecks.Find(candidates, earlier, runs) is { } problem)
+        if (aims is not null && !aims.Names.SequenceEqual(candidates.Names))
+        {
+            throw new ArgumentException("The aims have other columns than the candidates.", nameof(aims));
+        }
+
+        if (DesignChecks.Find(candidates, earlier, aims, runs) is { } problem)
         {
             return problem;
         }
 
-        var search = new ExchangeSearch(candidates, earlier, criterion);
+        var search = new ExchangeSearch(candidates, earlier, criterion, aims);
         var tries = new (int[] Rows, double Gain)?[starts];
         Parallel.For(0, starts, start => tries[start] = search.From(new SeededStream(seed, start), runs));
         var best = tries.OfType<(int[] Rows, double Gain)>().ToArray();

@@ -51,7 +51,7 @@ internal static class FindingWords
         return $"{DifferenceWords.Bare(effect, unit)} {label}".TrimEnd() + $" ({DifferenceWords.Interval(effect, unit)})";
     }
 
-    /// <summary>What is compared, as a heading: "Dough temperature 2.0 °C more".</summary>
+    /// <summary>What is compared: "Dough temperature 2.0 °C more".</summary>
     public static string Compared(Contrast contrast, Figures figures)
     {
         if (contrast.Cause is not { } cause)

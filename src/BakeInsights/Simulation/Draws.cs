@@ -32,6 +32,7 @@ internal sealed class Draws
         Judges,
         Scores,
         Cups,
+        Plans,
     }
 
     /// <summary>Goes to the start of another stream.</summary>

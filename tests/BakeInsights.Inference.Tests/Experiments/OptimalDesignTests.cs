@@ -74,6 +74,25 @@ public class OptimalDesignTests
     }
 
     [Fact]
+    public void Variance_of_aims_is_least_over_every_choice()
+    {
+        // Slopes along x1 at three places of a surface in two factors, after three runs that were made already.
+        var candidates = Candidates(Grid([-1, 0, 1], 2), squares: true);
+        var earlier = Candidates([[0, 0], [0, 1], [1, 0]], squares: true);
+        var aims = new Design(candidates.Names.Select(name => new DesignColumn(
+            name, [.. new[] { -0.5, 0, 0.5 }.Select(x => name == "x1" ? 1 : name == "x1 squared" ? 2 * x : 0)])));
+
+        var best = Choices(9, 4).Min(rows => AverageVariance(candidates, rows, earlier, aims));
+        var design = OptimalDesign.Find(candidates, 4, DesignCriterion.AveragePrediction, 1, earlier, aims: aims).Value;
+
+        Close.Relative(best, design.AverageVariance, 1e-9);
+        Assert.StartsWith(
+            "The aims have other columns than the candidates.",
+            Assert.Throws<ArgumentException>(() => OptimalDesign.Find(
+                candidates, 4, DesignCriterion.AveragePrediction, 1, earlier, aims: aims.Without("x1"))).Message);
+    }
+
+    [Fact]
     public void Same_seed_gives_the_same_design()
     {
         var candidates = Candidates(Grid([-1, 0, 1], 3), squares: true);
@@ -130,10 +149,11 @@ public class OptimalDesignTests
         Close.Relative(Math.Pow(best, 1.0 / candidates.Columns.Count) / runs, design.Efficiency, 1e-9);
     }
 
-    private static double AverageVariance(Design candidates, int[] rows)
+    private static double AverageVariance(Design candidates, int[] rows, Design? earlier = null, Design? aims = null)
     {
-        var x = MathNet.Numerics.LinearAlgebra.Matrix<double>.Build.Dense(
-            rows.Length, candidates.Columns.Count, (i, j) => candidates.Columns[j].Values[rows[i]]);
+        aims ??= candidates;
+        double[][] runs = [.. rows.Select(row => candidates.Row(row).ToArray()), .. Enumerable.Range(0, earlier?.RowCount ?? 0).Select(i => earlier!.Row(i).ToArray())];
+        var x = MathNet.Numerics.LinearAlgebra.Matrix<double>.Build.DenseOfRowArrays(runs);
         var information = x.TransposeThisAndMultiply(x);
         if (information.Determinant() < 1e-9)
         {
@@ -141,9 +161,9 @@ public class OptimalDesignTests
         }
 
         var inverse = information.Inverse();
-        return Enumerable.Range(0, candidates.RowCount).Average(i =>
+        return Enumerable.Range(0, aims.RowCount).Average(i =>
         {
-            var row = MathNet.Numerics.LinearAlgebra.Vector<double>.Build.DenseOfEnumerable(candidates.Row(i));
+            var row = MathNet.Numerics.LinearAlgebra.Vector<double>.Build.DenseOfEnumerable(aims.Row(i));
             return row * inverse * row;
         });
     }
