@@ -80,6 +80,23 @@ internal sealed class Information
         return [.. x.Select((value, i) => value / _scale[i])];
     }
 
+    /// <summary>Turns independent standard normal deviates into deviates whose covariance is the inverse.</summary>
+    public double[] Deviate(IReadOnlyList<double> independent)
+    {
+        double[] x = [.. independent];
+        for (var i = Size - 1; i >= 0; i--)
+        {
+            for (var k = i + 1; k < Size; k++)
+            {
+                x[i] -= _factor[k, i] * x[k];
+            }
+
+            x[i] /= _factor[i, i];
+        }
+
+        return [.. x.Select((value, i) => value / _scale[i])];
+    }
+
     /// <summary>The inverse: the covariance, if the matrix is an information.</summary>
     public double[,] Inverse()
     {
