@@ -12,7 +12,7 @@ public class ChartWordsTests
         var words = Words(RiseTimeChart.AgainstDoughTemperature(Demo.RiseTime.Value!, UnitSystem.Metric)!);
         Assert.StartsWith("Across: Dough temperature (°C), 19.2 to 27.3. Up: Rise time (min), ", words, StringComparison.Ordinal);
         Assert.EndsWith(
-            "Drawn: one more bake (95 %), a band; mean of many (95 %), a band; fitted, a line; bake, moved to the typical dough, 40 marks.",
+            "Drawn: one more bake (95 %), dotted edge, a band; mean of many (95 %), solid edge, a band; fitted, a line; bake, moved to the typical dough, 40 marks.",
             words, StringComparison.Ordinal);
     }
 

@@ -9,7 +9,7 @@ public class FindingChartTests
     private const double MlPerGInCuInPerOz = 28.349523125 / 16.387064;
 
     private static readonly Journal Class = Journal.Read(Repository.Path("data-demo/osier-yard"));
-    private static readonly MonthReview Review = ReviewOf(Class);
+    private static readonly MonthReview Review = MonthReview.Of(Class, "");
 
     [Fact]
     public void Stopped_rises_are_arrows_and_strokes_lie_between_two_looks()
@@ -147,7 +147,7 @@ public class FindingChartTests
         // The difference of two plain means is the difference judged.
         var warmth = Review.Pairs[0];
         Assert.Equal(warmth.Difference.Effect.Value, warmth.Now.Mean.Value - warmth.Before.Mean.Value, 1e-9);
-        Assert.Null(MonthPairsChart.Of(ReviewOf(Demo.Journal), UnitSystem.Metric));
+        Assert.Null(MonthPairsChart.Of(MonthReview.Of(Demo.Journal, ""), UnitSystem.Metric));
     }
 
     [Theory]
@@ -208,7 +208,7 @@ public class FindingChartTests
         };
         var bakes = Demo.Read(File.ReadLines(Repository.Path("data-demo/osier-yard/bakes.csv"))
             .Select(line => line.Replace("door bench", hostile, StringComparison.Ordinal).Replace("OY-14,", hostile + ",", StringComparison.Ordinal)));
-        var review = ReviewOf(bakes);
+        var review = MonthReview.Of(bakes, "");
         GenericChart[] charts =
         [
             GroupLinesChart.Along(GroupQuestion.Ask(bakes.Bakes, Measures.RiseTime).Value, Measures.DoughTemperature, UnitSystem.Metric)!,
@@ -228,11 +228,5 @@ public class FindingChartTests
             GenericChart.toFigureJson(OverviewChart.Of(Review.Family, UnitSystem.Us)!), GenericChart.toFigureJson(MonthPairsChart.Of(Review, UnitSystem.Us)!),
             GenericChart.toFigureJson(CupsChart.Of(Class.Cups, UnitSystem.Us)!));
         Assert.Equal(Demo.Under("en-US", All), Demo.Under("de-DE", All));
-    }
-
-    private static MonthReview ReviewOf(Journal journal)
-    {
-        var causes = CauseAnswers.Of(journal.Bakes);
-        return MonthReview.Of(journal, "", causes.Answers, causes.Open);
     }
 }
