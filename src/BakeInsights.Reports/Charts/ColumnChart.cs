@@ -63,7 +63,7 @@ public static class ColumnChart
         double[] x = [.. curve.Select(point => column.Value(point.X!.Value))];
         var look = Palette.Series[0];
         yield return Traces.Band(
-            "mean of many (95 %)", x, curve.Select(p => unit.Value(p.Mean.Low)), curve.Select(p => unit.Value(p.Mean.High)), Palette.Sheer(look.Colour, 0.3));
+            Palette.MeanName, x, curve.Select(p => unit.Value(p.Mean.Low)), curve.Select(p => unit.Value(p.Mean.High)), Palette.Mean);
         yield return Traces.Line("fitted", x.Cast<object>(), curve.Select(p => unit.Value(p.Estimate)), look.Colour);
         yield return Traces.Points(
             BakeTitle(answer), numbers.Select(number => (object)column.Value(number)), answer.ResultsHeldStill().Select(unit.Value),

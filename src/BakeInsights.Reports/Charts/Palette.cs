@@ -15,6 +15,18 @@ internal static class Palette
         ("#D55E00", "square"),
     ];
 
+    /// <summary>The band that one more bake falls in: light, with a dotted edge.</summary>
+    public static (string Colour, double Opacity, string Edge) OneMore { get; } = (Series[0].Colour, 0.1, "dot");
+
+    /// <summary>The band of a mean: dark, with a solid edge.</summary>
+    public static (string Colour, double Opacity, string Edge) Mean { get; } = (Series[0].Colour, 0.35, "solid");
+
+    /// <summary>What the band of one more bake is called.</summary>
+    public const string OneMoreName = "one more bake (95 %), dotted edge";
+
+    /// <summary>What the band of a mean is called.</summary>
+    public const string MeanName = "mean of many (95 %), solid edge";
+
     /// <summary>Axes' words and reference lines.</summary>
     public const string Ink = "#333333";
 

@@ -10,6 +10,7 @@ namespace BakeInsights.Reports;
 internal static class Traces
 {
     private const int MarkerSize = 9;
+    private const int ArrowPixels = 26;
 
     /// <summary>One mark for each value, with words to show beside the pointer.</summary>
     public static Trace Points(
@@ -37,17 +38,63 @@ internal static class Traces
         return trace;
     }
 
-    /// <summary>The surface between two lines, drawn as one closed outline.</summary>
-    public static Trace Band(string name, IReadOnlyList<double> x, IEnumerable<double> low, IEnumerable<double> high, string fill)
+    /// <summary>
+    /// The surface between two lines, drawn as one closed outline. The dash of its edge tells it from another band in print
+    /// without colour; its name says the dash in words.
+    /// </summary>
+    public static Trace Band(
+        string name, IReadOnlyList<double> x, IEnumerable<double> low, IEnumerable<double> high, (string Colour, double Opacity, string Edge) look)
     {
         var trace = Scatter(
             name, [.. x.Cast<object>(), .. x.Reverse().Cast<object>()], [.. low, .. high.Reverse()], "lines");
         trace.SetProperty("fill", "toself");
-        trace.SetProperty("fillcolor", fill);
-        trace.SetProperty("line", new Dictionary<string, object> { ["width"] = 0 });
+        trace.SetProperty("fillcolor", Palette.Sheer(look.Colour, look.Opacity));
+        trace.SetProperty("line", new Dictionary<string, object> { ["color"] = look.Colour, ["width"] = 1, ["dash"] = look.Edge });
         trace.SetProperty("hoverinfo", "skip");
         return trace;
     }
+
+    /// <summary>Puts a stroke through each mark, from one end to the other; marks without a span get none.</summary>
+    public static Trace WithSpans(this Trace trace, IEnumerable<(double Low, double Value, double High)> spans, string colour)
+    {
+        var ends = spans.ToList();
+        trace.SetProperty("error_y", Bars(ends, colour));
+        return trace;
+    }
+
+    /// <summary>The same across.</summary>
+    public static Trace WithSpansAcross(this Trace trace, IEnumerable<(double Low, double Value, double High)> spans, string colour)
+    {
+        var ends = spans.ToList();
+        trace.SetProperty("error_x", Bars(ends, colour));
+        return trace;
+    }
+
+    /// <summary>An arrow upwards from a place: the true value lies above it.</summary>
+    public static Dictionary<string, object> ArrowUp(double x, double y) => new()
+    {
+        ["x"] = x,
+        ["y"] = y,
+        ["text"] = "",
+        ["showarrow"] = true,
+        ["arrowhead"] = 2,
+        ["arrowwidth"] = 1.5,
+        ["arrowcolor"] = Palette.Ink,
+        ["ax"] = 0,
+        ["ay"] = ArrowPixels,
+        ["yshift"] = ArrowPixels,
+    };
+
+    private static Dictionary<string, object> Bars(List<(double Low, double Value, double High)> ends, string colour) => new()
+    {
+        ["type"] = "data",
+        ["symmetric"] = false,
+        ["array"] = ends.Select(end => end.High - end.Value).ToArray(),
+        ["arrayminus"] = ends.Select(end => end.Value - end.Low).ToArray(),
+        ["color"] = colour,
+        ["thickness"] = 1.5,
+        ["width"] = 0,
+    };
 
     /// <summary>
     /// Words to show beside the pointer, a line each. Text of a journal is made harmless: plotly.js reads tags in it.

@@ -39,7 +39,8 @@ public sealed record AllLooksFit(int Bakes, Estimate ChangePctOfOneDegree)
             _ => null);
     }
 
-    private static bool IsOpen(Bake bake) =>
+    /// <summary>Whether the looks leave one end of the time open.</summary>
+    internal static bool IsOpen(Bake bake) =>
         bake[BakeColumns.Rise] is not null && (bake.RiseOutcome == RiseOutcome.Stopped || bake[BakeColumns.RiseNotReady] == 0);
 
     private static bool IsWide(Bake bake) => Looks.IsWide(bake[BakeColumns.RiseNotReady], bake[BakeColumns.Rise]);

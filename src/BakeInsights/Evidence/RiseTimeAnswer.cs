@@ -93,6 +93,12 @@ public sealed class RiseTimeAnswer : ModelAnswer
         return minutes;
     }
 
+    /// <summary>
+    /// The looks at each bake, moved like <see cref="MinutesAsTypical"/>: the bakes used in their order, then stopped rises
+    /// and rises ready at the first look as far as the fit knows their settings.
+    /// </summary>
+    public IReadOnlyList<RiseLook> LooksAsTypical() => RiseLook.Of(Fitted, Typical);
+
     /// <inheritdoc/>
     public override IReadOnlyList<double> Expected => [.. Fit.FittedValues.Select(Math.Exp)];
 

@@ -27,6 +27,9 @@ public sealed record RiseCurveAnswer(RiseSeries Series, RiseCurveFit Chosen, Att
     /// <summary>The readings as multiples of the chosen fit's starting size.</summary>
     public IReadOnlyList<double> Expansions => [.. Series.Sizes.Select(size => size / Chosen.StartSize)];
 
+    /// <summary>The readings cut off after a collapse, as multiples of the same.</summary>
+    public IReadOnlyList<double> CutExpansions => [.. Series.CutSizes.Select(size => size / Chosen.StartSize)];
+
     /// <summary>What a reader has to bear in mind, one sentence or two each.</summary>
     public IReadOnlyList<string> Caveats => [.. Remarks()];
 

@@ -11,6 +11,12 @@ namespace BakeInsights;
 public sealed record RiseSeries(
     ImmutableArray<double> Minutes, ImmutableArray<double> Sizes, bool IsHeight, int CollapsedCount, int UnsizedCount)
 {
+    /// <summary>Minutes of the readings that were cut off after a collapse, in order.</summary>
+    public ImmutableArray<double> CutMinutes { get; private init; } = [];
+
+    /// <summary>Their sizes.</summary>
+    public ImmutableArray<double> CutSizes { get; private init; } = [];
+
     /// <summary>
     /// The readings of one bake and stage. Where some have heights and some volumes, the size that more of them have is
     /// taken, volumes when both are as many.
@@ -59,6 +65,10 @@ public sealed record RiseSeries(
             [.. ordered.Take(kept).Select(reading => reading.Size)],
             isHeight,
             ordered.Count - kept,
-            unsized);
+            unsized)
+        {
+            CutMinutes = [.. ordered.Skip(kept).Select(reading => reading.Minutes)],
+            CutSizes = [.. ordered.Skip(kept).Select(reading => reading.Size)],
+        };
     }
 }
