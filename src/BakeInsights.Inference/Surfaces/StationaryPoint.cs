@@ -108,19 +108,29 @@ public sealed class StationaryPoint
     /// </exception>
     public bool RegionHolds(IReadOnlyList<double> place, double level)
     {
+        Tails.RequireLevel(level);
+        return RegionPValue(place) >= 1 - level;
+    }
+
+    /// <summary>
+    /// How often data would speak as much against a place as these do, if all slopes there were 0: a place is in the region
+    /// of a level as long as this is at least 1 less the level. From 0 to 1.
+    /// </summary>
+    /// <param name="place">One number a factor.</param>
+    /// <exception cref="ArgumentException">There is another number of factors.</exception>
+    public double RegionPValue(IReadOnlyList<double> place)
+    {
         ArgumentNullException.ThrowIfNull(place);
         if (place.Count != Factors.Count)
         {
             throw new ArgumentException($"There are {place.Count} numbers for {Factors.Count} factors.", nameof(place));
         }
 
-        Tails.RequireLevel(level);
-
         var weights = Factors.Select((_, j) => _weights.Slope(j, place)).ToArray();
         var slopes = Vector<double>.Build.DenseOfEnumerable(weights.Select(w => _fit.Combination(w).Estimate));
         if (_fit.ResidualSumOfSquares == 0)
         {
-            return slopes.All(s => s == 0);
+            return slopes.All(s => s == 0) ? 1 : 0;
         }
 
         // In units of the slopes' own standard errors, so that factors' units don't matter.
@@ -129,7 +139,7 @@ public sealed class StationaryPoint
             Factors.Count, Factors.Count, (i, j) => _fit.Covariance(weights[i], weights[j]) / errors[i] / errors[j]);
         var scaled = Vector<double>.Build.Dense(Factors.Count, j => slopes[j] / errors[j]);
         var f = scaled * correlation.Cholesky().Solve(scaled) / Factors.Count;
-        return Tails.FisherUpper(f, Factors.Count, _fit.ResidualDegreesOfFreedom) >= 1 - level;
+        return Tails.FisherUpper(f, Factors.Count, _fit.ResidualDegreesOfFreedom);
     }
 
     private static SurfaceWeights Weights(Design design, IReadOnlyList<string> factors)

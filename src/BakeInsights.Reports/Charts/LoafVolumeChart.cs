@@ -28,12 +28,20 @@ public static class LoafVolumeChart
         var shown = Shares.Select(share => Quantiles.Of(celsius, share)).ToList();
         var nearest = celsius.Select(value => shown.IndexOf(shown.MinBy(level => Math.Abs(level - value)))).ToList();
         return ChartFrame.Around(
-            answer.BestHydration is { } best
-                ? $"Largest loaves near {Figures.Rounded(best.Value, 0)} % hydration ({Figures.Range(best.Low, best.High, 0, "%")})"
-                : "No best hydration among those baked",
+            TitleOf(answer, figures),
             figures.TitleOf(Measures.Hydration),
             figures.TitleOf(Measures.SpecificVolume),
             shown.Index().SelectMany(level => TracesAt(answer, figures, level.Item, level.Index, nearest)));
+    }
+
+    /// <summary>The answer with its interval and its bakes.</summary>
+    internal static string TitleOf(LoafVolumeAnswer answer, Figures figures)
+    {
+        var bakes = JournalView.Count(answer.UsedCount, "bake");
+        return answer.BestHydration is { } best
+            ? $"Largest loaves at {figures.WithUnit(Dimension.Temperature, ModelAnswer.CentreTemperatureC)} near {Figures.Rounded(best.Value, 0)} % hydration "
+                + $"({Figures.Range(best.Low, best.High, 0)}; 95 % interval, {bakes})"
+            : $"No best hydration among those baked ({bakes})";
     }
 
     private static IEnumerable<Trace> TracesAt(

@@ -42,7 +42,16 @@ internal static class FindingWords
         _ => throw new ArgumentOutOfRangeException(nameof(strength), strength, "No such strength."),
     };
 
-    private static string Compared(Contrast contrast, Figures figures)
+    /// <summary>An effect with its unit, sign and interval: "−18.1 min (−20.9 to −15.4)".</summary>
+    public static string Change(Measure result, Estimate effect, Figures figures)
+    {
+        var unit = figures.UnitOf(result.Dimension);
+        var label = result.Dimension == Dimension.Percent ? "points" : unit.Label;
+        return $"{DifferenceWords.Bare(effect, unit)} {label}".TrimEnd() + $" ({DifferenceWords.Interval(effect, unit)})";
+    }
+
+    /// <summary>What is compared, as a heading: "Dough temperature 2.0 °C more".</summary>
+    public static string Compared(Contrast contrast, Figures figures)
     {
         if (contrast.Cause is not { } cause)
         {

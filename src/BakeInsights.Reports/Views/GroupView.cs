@@ -34,13 +34,15 @@ public static class GroupView
         var largest = answer.Largest;
         var difference = $"at {largest.To} the {answer.ResultName} was "
             + $"{DifferenceWords.Signed(largest.Effect, answer.Result.Dimension, figures, "more", "less")} than at {largest.From}";
-        return answer.Spread is { } spread
-            ? $"{SpreadWords(spread, answer, figures)} {chance} Of all pairs the farthest apart: {difference}."
+        return answer.Spread is not null
+            ? $"{SpreadWords(answer, figures)} {chance} Of all pairs the farthest apart: {difference}."
             : $"Between the two, {difference}. {chance}";
     }
 
-    private static string SpreadWords(Estimate spread, GroupAnswer answer, Figures figures)
+    /// <summary>How far a group typically lies from the mean of all; of an answer that has a spread.</summary>
+    internal static string SpreadWords(GroupAnswer answer, Figures figures)
     {
+        var spread = answer.Spread!;
         var unit = figures.UnitOf(answer.Result.Dimension);
         var percent = answer.SpreadPct is { } pct ? $", or {Figures.Rounded(pct.Value, 1)} % ({Figures.Range(pct.Low, pct.High, 1)})" : "";
         var value = $"{Figures.Rounded(unit.Difference(spread.Value), unit.Decimals)} {unit.Label}".TrimEnd();

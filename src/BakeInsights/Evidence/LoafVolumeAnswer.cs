@@ -57,6 +57,12 @@ public sealed class LoafVolumeAnswer : ModelAnswer
             .With(Measures.Hydration, percent))),
     ];
 
+    /// <summary>
+    /// The typical dough's volume over hydration and dough temperature, where it was baked; null where one of the two is
+    /// no term, the bakes lie on a line, or they aren't kept.
+    /// </summary>
+    public LoafSurface? Surface() => LoafSurface.Of(this);
+
     private bool IsCurved => Terms.Any(term => IsCurvature(term.Name));
 
     private static bool IsCurvature(string term) =>

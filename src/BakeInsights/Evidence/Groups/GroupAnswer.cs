@@ -86,6 +86,15 @@ public sealed class GroupAnswer
     /// <summary>The group of a bake used, as <see cref="Groups"/> spells it.</summary>
     public string GroupOf(Bake bake) => _levels.NameOf(bake);
 
+    /// <summary>
+    /// The result along a cause held still, with a line for each group; null where no single term holds that cause still.
+    /// </summary>
+    public GroupLines? Along(Measure cause)
+    {
+        ArgumentNullException.ThrowIfNull(cause);
+        return GroupLines.Of(this, _model, cause);
+    }
+
     internal ColumnFit FixedFit => _model.Fixed;
 
     private static double[] Average(Design design) => [.. design.Columns.Select(column => column.Values.Average())];

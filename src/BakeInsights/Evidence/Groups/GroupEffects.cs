@@ -40,7 +40,8 @@ internal static class GroupEffects
         return (model.Fixed.Scale.Difference(ends, overall), model.Fixed.Scale.Percent(ends));
     }
 
-    private static Dictionary<string, Estimate> Pooled(GroupFit model) =>
+    /// <summary>How far each group lies from the middle, on the model's scale; empty with two groups.</summary>
+    internal static Dictionary<string, Estimate> Pooled(GroupFit model) =>
         model.Mixed is not { } mixed ? [] : mixed.GroupEffects.Zip(mixed.AveragedIntervals(ModelAnswer.Level)).ToDictionary(
             pair => pair.First.Group, pair => new Estimate(pair.First.Intercept.Value, pair.Second.Low, pair.Second.High));
 }

@@ -18,15 +18,25 @@ internal static class MonthBefore
     /// <summary>Asks it of all measures.</summary>
     public static void Ask(Asked asked, TwoMonths months)
     {
-        Ask(asked, months, Plain("dough_temperature", Measures.DoughTemperature));
+        Ask(asked, months, Comparisons[0]);
         AdjustedRiseTime.Ask(asked, months);
-        Ask(asked, months, new Comparison(
-            "rise_time_as_logged", Measures.RiseTime, "Did the rise time, as logged, change from the month before?",
-            RiseTime.Question.Exclusions, RiseTime.Question.ResponseOf, RiseTime.Question.Scale));
-        Ask(asked, months, Plain("specific_volume", Measures.SpecificVolume));
-        Ask(asked, months, Plain("hydration", Measures.Hydration));
-        Ask(asked, months, Plain("bake_loss", Measures.BakeLoss));
+        foreach (var about in Comparisons.Skip(1))
+        {
+            Ask(asked, months, about);
+        }
     }
+
+    /// <summary>What is compared as it was logged, in the order asked.</summary>
+    public static IReadOnlyList<Comparison> Comparisons { get; } =
+    [
+        Plain("dough_temperature", Measures.DoughTemperature),
+        new(
+            "rise_time_as_logged", Measures.RiseTime, "Did the rise time, as logged, change from the month before?",
+            RiseTime.Question.Exclusions, RiseTime.Question.ResponseOf, RiseTime.Question.Scale),
+        Plain("specific_volume", Measures.SpecificVolume),
+        Plain("hydration", Measures.Hydration),
+        Plain("bake_loss", Measures.BakeLoss),
+    ];
 
     /// <summary>The question that stays open because there is nothing to compare with, or too little.</summary>
     public static OpenQuestion OpenOf(string name, string question, TwoMonths months, string? tooFew) => new(

@@ -17,6 +17,7 @@ public sealed record MonthReview
         Before = months.Before;
         Bakes = months.Bakes;
         Family = family;
+        Pairs = [.. MonthBefore.Comparisons.Select(about => MonthPair.Of(about, months, family)).OfType<MonthPair>()];
         Hits = hits;
         Dividing = dividing;
         DoughTemperature = MonthSummary.Of(Measures.DoughTemperature, Bakes);
@@ -41,6 +42,9 @@ public sealed record MonthReview
 
     /// <summary>Every question asked, the month's own and those handed in, judged together.</summary>
     public FindingFamily Family { get; }
+
+    /// <summary>What was compared with the month before as it was logged, in the order asked; empty without such a month.</summary>
+    public IReadOnlyList<MonthPair> Pairs { get; }
 
     /// <summary>The dough's temperature: its middle, and its spread about that.</summary>
     public Attempt<MonthSummary> DoughTemperature { get; }
