@@ -40,6 +40,7 @@ internal static class ChartPanels
         ["yref"] = y.Axis,
         ["y"] = y.At,
         ["yanchor"] = "bottom",
+        ["bgcolor"] = "rgba(255,255,255,0.85)",
         ["font"] = new Dictionary<string, object> { ["size"] = NoteSize },
     };
 

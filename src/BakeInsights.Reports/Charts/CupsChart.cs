@@ -5,6 +5,9 @@ namespace BakeInsights.Reports;
 /// <summary>What cups of flour weigh by the way they are filled.</summary>
 public static class CupsChart
 {
+    private const string Stroke = "line-ew";
+    private const int StrokePixels = 28;
+
     /// <summary>
     /// Each weighed cup, the mean over people with its 95 % interval, and the published weight beside. Null where no cup of
     /// flour was weighed.
@@ -35,9 +38,20 @@ public static class CupsChart
                     "mean over people (95 %)", methods.Select(method => NameOf(method.Method)), methods.Select(method => unit.Value(method.Mean.Value)),
                     methods.Select(method => Traces.Words(Words(method, figures))), Palette.Series[0])
                 .WithSpans(means, Palette.Series[0].Colour),
-            Traces.Points(
-                "published", published.Select(method => NameOf(method.Method)), published.Select(method => unit.Value(method.Published!.GramsPerCup)),
-                published.Select(method => Traces.Words(Weight(method.Published!.GramsPerCup, figures), method.Published.Source)), (Palette.Ink, "x")));
+            Published(published, figures));
+    }
+
+    private static Trace Published(IReadOnlyList<CupsByMethod> published, Figures figures)
+    {
+        var unit = figures.UnitOf(Dimension.Mass);
+        var trace = Traces.Points(
+            "published", published.Select(method => NameOf(method.Method)), published.Select(method => unit.Value(method.Published!.GramsPerCup)),
+                published.Select(method => Traces.Words(Weight(method.Published!.GramsPerCup, figures), method.Published.Source)), (Palette.Ink, Stroke));
+        trace.SetProperty("marker", new Dictionary<string, object>
+        {
+            ["color"] = Palette.Ink, ["symbol"] = Stroke, ["size"] = StrokePixels, ["line"] = new Dictionary<string, object> { ["color"] = Palette.Ink, ["width"] = 2.5 },
+        });
+        return trace;
     }
 
     private static string Words(CupsByMethod method, Figures figures)

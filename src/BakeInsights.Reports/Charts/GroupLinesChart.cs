@@ -7,8 +7,11 @@ public static class GroupLinesChart
 {
     private const int Columns = 2;
     private const int PanelPixels = 210;
-    private const int GapPixels = 34;
-    private const int MarginPixels = 94;
+    private const int GapPixels = 48;
+    private const int MarginPixels = 124;
+
+    // What half of a phone's width has room for.
+    private const int LongestName = 18;
 
     /// <summary>
     /// A result along a cause that the answer holds still, such as rise time against dough temperature bench by bench.
@@ -27,11 +30,18 @@ public static class GroupLinesChart
         var shares = ChartPanels.Stacked([.. Enumerable.Repeat((double)PanelPixels, rows)], GapPixels);
         var layout = ChartFrame.Layout(TitleOf(answer, figures));
         layout.SetProperty("height", MarginPixels + (rows * PanelPixels) + ((rows - 1) * GapPixels));
-        layout.SetProperty("margin", new Dictionary<string, object> { ["l"] = 60, ["r"] = 16, ["b"] = 60, ["t"] = 34 });
+        layout.SetProperty("margin", new Dictionary<string, object> { ["l"] = 60, ["r"] = 16, ["b"] = 74, ["t"] = 50 });
         layout.SetProperty("showlegend", false);
         for (var column = 0; column < Columns; column++)
         {
-            var x = ChartFrame.Axis(figures.TitleOf(cause));
+            // Two titles side by side have to fit a phone.
+            var x = ChartFrame.Axis("");
+            x["title"] = new Dictionary<string, object>
+            {
+                ["text"] = figures.TitleOf(cause).Replace(" ", "<br>", StringComparison.Ordinal).Replace("<br>(", " (", StringComparison.Ordinal),
+                ["standoff"] = 8,
+                ["font"] = new Dictionary<string, object> { ["size"] = 11 },
+            };
             x["domain"] = column == 0 ? new[] { 0, 0.48 } : [0.52, 1];
             x["anchor"] = ChartPanels.Name("y", rows - 1);
             x["matches"] = "x";
@@ -47,7 +57,7 @@ public static class GroupLinesChart
         }
 
         layout.SetProperty("annotations", lines.Groups.Select((line, place) => ChartPanels.Note(
-            Traces.Words($"{line.Group.Group}, {JournalView.Count(line.Group.Count, "bake")}"),
+            Traces.Words(Short(line.Group.Group), JournalView.Count(line.Group.Count, "bake")),
             (ChartPanels.Name("x", place % Columns) + " domain", 0), (ChartPanels.Name("y", place / Columns) + " domain", 1), isBold: true)).ToArray());
         return ChartFrame.With(layout, lines.Groups.SelectMany((line, place) => Panel(lines, line, place, figures)));
     }
@@ -76,13 +86,15 @@ public static class GroupLinesChart
             line.Bakes.Select(bake => HoverWords.Of(bake.Bake, figures, lines.Cause, lines.Answer.Result)), Palette.Series[2]));
     }
 
+    private static string Short(string name) => name.Length <= LongestName ? name : name[..(LongestName - 1)] + "…";
+
     private static string TitleOf(GroupAnswer answer, Figures figures)
     {
         var unit = figures.UnitOf(answer.Result.Dimension);
-        var apart = answer.Spread is not null
-            ? GroupView.SpreadWords(answer, figures)
-            : $"{answer.Largest.To} less {answer.Largest.From}: {DifferenceWords.Interval(answer.Largest.Effect, unit)} {unit.Label} (95 % interval).";
-        var own = answer.Spread is not null ? "its own line, drawn towards the common one as far as its bakes are few" : "its own line";
-        return Traces.Words($"{apart} {JournalView.Count(answer.Used.Count, "bake")}, other causes held still. Dashed: the common line. Solid: {own}, with its 95 % interval shaded.");
+        var bakes = JournalView.Count(answer.Used.Count, "bake");
+        var apart = answer.Spread is { } spread
+            ? $"A {answer.ColumnTitle} typically lies {Figures.Significant(unit.Difference(spread.Value), 2)} {unit.Label} from the common line ({DifferenceWords.Interval(spread, unit)}"
+            : $"{answer.Largest.To} less {answer.Largest.From}: {DifferenceWords.Bare(answer.Largest.Effect, unit)} {unit.Label} ({DifferenceWords.Interval(answer.Largest.Effect, unit)}";
+        return Traces.Words($"{apart}; 95 % interval, {bakes}), other causes held still. Dashed: the common line; solid, shaded: each one's own, 95 % interval");
     }
 }

@@ -44,9 +44,8 @@ public static class RiseTimeChart
     private static IEnumerable<Trace> Bakes(RiseTimeAnswer answer, IReadOnlyList<RiseLook> stopped, Figures figures)
     {
         var looks = answer.LooksAsTypical();
-        var isSpan = looks.Any(look => look.ReadyMin > look.NotReadyMin);
         yield return Marks(
-                isSpan ? "bake, moved to the typical dough; stroke between two looks" : "bake, moved to the typical dough",
+                "bake, moved to the typical dough",
                 [.. looks.Take(answer.Used.Count)], answer.MinutesAsTypical(), figures, Palette.Series[2])
             .WithSpans(
                 looks.Zip(answer.MinutesAsTypical(), (look, middle) => (look.NotReadyMin!.Value, middle, look.ReadyMin!.Value)),
@@ -79,6 +78,7 @@ public static class RiseTimeChart
         var minutes = answer.ChangeInMinutes(1 / temperature.Factor)!;
         var (low, high) = minutes.Value < 0 ? (-minutes.High, -minutes.Low) : (minutes.Low, minutes.High);
         return $"1 {temperature.Label} warmer: about {Figures.Rounded(Math.Abs(minutes.Value), 0)} min "
-            + $"{(minutes.Value < 0 ? "sooner" : "later")} ({Figures.Range(low, high, 0)}; 95 % interval, {JournalView.Count(answer.UsedCount, "bake")})";
+            + $"{(minutes.Value < 0 ? "sooner" : "later")} ({Figures.Range(low, high, 0)}; 95 % interval, {JournalView.Count(answer.UsedCount, "bake")})"
+            + (answer.LooksAsTypical().Any(look => look.ReadyMin > look.NotReadyMin) ? ". A stroke lies between two looks" : "");
     }
 }

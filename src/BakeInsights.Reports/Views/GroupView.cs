@@ -40,7 +40,7 @@ public static class GroupView
     }
 
     /// <summary>How far a group typically lies from the mean of all; of an answer that has a spread.</summary>
-    internal static string SpreadWords(GroupAnswer answer, Figures figures)
+    private static string SpreadWords(GroupAnswer answer, Figures figures)
     {
         var spread = answer.Spread!;
         var unit = figures.UnitOf(answer.Result.Dimension);

@@ -15,13 +15,13 @@ public class AnswerChartTests
     private static readonly LoafVolumeAnswer Volume = Demo.LoafVolume.Value;
 
     [Theory]
-    [InlineData(UnitSystem.Metric, "Dough temperature (°C)", "1 °C warmer: about 9 min sooner (8 to 11)")]
-    [InlineData(UnitSystem.Us, "Dough temperature (°F)", "1 °F warmer: about 5 min sooner (4 to 6)")]
+    [InlineData(UnitSystem.Metric, "Dough temperature (°C)", "1 °C warmer: about 9 min sooner (8 to 11; 95 % interval, 40 bakes). A stroke lies between two looks")]
+    [InlineData(UnitSystem.Us, "Dough temperature (°F)", "1 °F warmer: about 5 min sooner (4 to 6; 95 % interval, 40 bakes). A stroke lies between two looks")]
     public void Rise_time_has_two_bands_a_curve_and_the_bakes(UnitSystem units, string axis, string title)
     {
         var figure = Figure(RiseTimeChart.AgainstDoughTemperature(Rise, units)!);
         Assert.Equal(
-            ["one more bake (95 %)", "mean of many (95 %)", "fitted", "bake, moved to the typical dough"], Traces(figure).Select(Name));
+            ["one more bake (95 %), dotted edge", "mean of many (95 %), solid edge", "fitted", "bake, moved to the typical dough"], Traces(figure).Select(Name));
         Assert.Equal(axis, Title(figure, "xaxis"));
         Assert.Equal("Rise time (min)", Title(figure, "yaxis"));
         Assert.Equal(title, (string?)figure["layout"]!["title"]!["text"]);
@@ -57,7 +57,9 @@ public class AnswerChartTests
         var figure = Figure(LoafVolumeChart.AgainstHydration(Volume, units)!);
         Assert.Equal("Hydration (%)", Title(figure, "xaxis"));
         Assert.Equal(axis, Title(figure, "yaxis"));
-        Assert.Equal("Largest loaves near 70 % hydration (69 to 72 %)", (string?)figure["layout"]!["title"]!["text"]);
+        Assert.Equal(units == UnitSystem.Metric
+            ? "Largest loaves at 24.0 °C near 70 % hydration (69 to 72; 95 % interval, 40 bakes)"
+            : "Largest loaves at 75 °F near 70 % hydration (69 to 72; 95 % interval, 40 bakes)", (string?)figure["layout"]!["title"]!["text"]);
         Assert.Equal(["lines", "markers", "lines", "markers", "lines", "markers"], Traces(figure).Select(trace => (string?)trace["mode"]));
         var points = Traces(figure).Where(trace => (string?)trace["mode"] == "markers").ToList();
         Assert.Equal(

@@ -26,7 +26,7 @@ public class ColumnAndGroupChartTests
     public void A_curve_shows_its_band_and_every_bake()
     {
         var figure = Figure(ColumnChart.Of(ColumnAndGroupViewTests.Column(ColumnForm.Curve).Value, UnitSystem.Metric));
-        Assert.Equal(["mean of many (95 %)", "fitted", "bake, moved to the average of all else"], figure["data"]!.AsArray().Select(trace => (string)trace!["name"]!));
+        Assert.Equal(["mean of many (95 %), solid edge", "fitted", "bake, moved to the average of all else"], figure["data"]!.AsArray().Select(trace => (string)trace!["name"]!));
         Assert.Equal("Highest near bromate mg 2.0 (1.8 to 2.2)", (string?)figure["layout"]!["title"]!["text"]);
     }
 
