@@ -70,6 +70,8 @@ public class PageInBrowserTests(BrowserFixture browser)
             var marks = chart.Locator(".scatterlayer .point");
             if (await marks.CountAsync() > 0)
             {
+                // A tall chart may be in view and its first mark not.
+                await marks.First.ScrollIntoViewIfNeededAsync();
                 var mark = (await marks.First.BoundingBoxAsync())!;
                 await page.Mouse.MoveAsync(mark.X + (mark.Width / 2), mark.Y + (mark.Height / 2));
                 await Assertions.Expect(chart.Locator(".hoverlayer .hovertext").First).ToBeVisibleAsync();
