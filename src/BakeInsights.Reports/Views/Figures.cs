@@ -65,4 +65,13 @@ internal sealed class Figures(UnitSystem units)
 
     /// <summary>A p value.</summary>
     public static string Probability(double p) => p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
+
+    /// <summary>A number with no more decimals than it needs, two at most: a score, or a step.</summary>
+    public static string Shortest(double value)
+    {
+        const int most = 2;
+        var rounded = Math.Round(value, most, MidpointRounding.AwayFromZero);
+        var decimals = Enumerable.Range(0, most).FirstOrDefault(places => Math.Round(rounded, places) == rounded, most);
+        return Rounded(value, decimals);
+    }
 }
