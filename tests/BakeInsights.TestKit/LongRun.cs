@@ -13,7 +13,9 @@ public static class LongRun
     private static bool IsOn => Environment.GetEnvironmentVariable("BAKEINSIGHTS_LONG_RUN") == "1";
 
     /// <summary>How many data sets to simulate.</summary>
-    public static int DataSets(int usually) => IsOn ? LongDataSets : usually;
+    /// <param name="usually">In a short run.</param>
+    /// <param name="atLength">In a long one.</param>
+    public static int DataSets(int usually, int atLength = LongDataSets) => IsOn ? atLength : usually;
 
     /// <summary>Counts over data sets, each with a generator of its own, so that the order of work doesn't matter.</summary>
     public static T[] Simulate<T>(int dataSets, int seed, Func<Random, T> one)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 
@@ -25,6 +26,9 @@ internal static class StudentizedRange
     private const double Accuracy = 1e-10;
     private const int MostSteps = 200;
 
+    // A family of questions asks for the same few again and again, and each takes thousands of error functions.
+    private static readonly ConcurrentDictionary<(double Level, int Means, double Df), double> Known = [];
+
     private static readonly (double Z, double Density, double Lower)[] Places =
     [
         .. Enumerable.Range(0, (int)(2 * Reach / Step) + 1).Select(i => -Reach + (i * Step))
@@ -35,13 +39,13 @@ internal static class StudentizedRange
     /// <param name="level">The probability, between 0 and 1.</param>
     /// <param name="means">How many means, two or more.</param>
     /// <param name="df">The degrees of freedom of the standard error.</param>
-    public static double Quantile(double level, int means, double df)
+    public static double Quantile(double level, int means, double df) => means == 2
+        ? Math.Sqrt(2) * Tails.StudentQuantile(level, df)
+        : Known.GetOrAdd((level, means, df), static asked => OfMany(asked.Level, asked.Means, asked.Df));
+
+    private static double OfMany(double level, int means, double df)
     {
         var critical = Tails.StudentQuantile(level, df);
-        if (means == 2)
-        {
-            return Math.Sqrt(2) * critical;
-        }
 
         // More means have a wider range than two; and by Bonferroni's bound, pairs times the tail is enough.
         var pairs = means * (means - 1) / 2.0;

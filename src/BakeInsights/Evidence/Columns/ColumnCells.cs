@@ -32,6 +32,10 @@ internal sealed record ColumnCells(
         };
     }
 
+    /// <summary>Whether a name is neither a measure's nor that of a column which the toolkit knows.</summary>
+    public static bool IsOwn(string name) =>
+        !Measures.All.Any(measure => IsNamed(measure.Name, name)) && !BakeColumns.All.Any(column => IsNamed(column.Name, name));
+
     /// <summary>The column, or the problem that no bake has anything in it.</summary>
     public static Attempt<ColumnCells> In(IReadOnlyList<Bake> bakes, string name)
     {
@@ -66,7 +70,7 @@ internal sealed record ColumnCells(
     }
 
     private static string? OwnCell(Bake bake, string name) =>
-        bake.OwnColumns.FirstOrDefault(cell => IsNamed(cell.Key, name)).Value;
+        bake.Row.OwnColumns.FirstOrDefault(cell => IsNamed(cell.Key, name)).Value;
 
     private static bool IsNamed(string name, string wanted) => name.Equals(wanted, StringComparison.OrdinalIgnoreCase);
 

@@ -8,6 +8,9 @@ public sealed class GroupAnswer
     private readonly GroupFit _model;
     private readonly ColumnLevels _levels;
 
+    // The intervals that average over the spread take longer than all the rest, and a family of questions has no use for them.
+    private readonly Lazy<IReadOnlyList<GroupResult>> _groups;
+
     internal GroupAnswer(GroupFit model)
     {
         _model = model;
@@ -15,7 +18,7 @@ public sealed class GroupAnswer
         Overall = model.Fixed.Scale.Back(model.Mixed is { } mixed
             ? mixed.Combination(Average(mixed.Design)).Estimate
             : Fit.Combination(model.Fixed.AverageRow(Even(Test.ExtraDegreesOfFreedom))).Estimate);
-        Groups = GroupEffects.Of(model, Overall);
+        _groups = new(() => GroupEffects.Of(model, Overall));
         (Spread, SpreadPct) = GroupEffects.Spread(model, Overall);
         Largest = ColumnEffects.Largest(model.Fixed);
         Caveats = [.. GroupFindings.Caveats(this)];
@@ -35,7 +38,7 @@ public sealed class GroupAnswer
     public string ColumnTitle => _model.Fixed.Rows.Column.Title;
 
     /// <summary>The groups in the order of their names, whatever their results.</summary>
-    public IReadOnlyList<GroupResult> Groups { get; }
+    public IReadOnlyList<GroupResult> Groups => _groups.Value;
 
     /// <summary>The mean of a group like these, the other causes as in the average bake used; in the result's unit.</summary>
     public double Overall { get; }
@@ -87,6 +90,9 @@ public sealed class GroupAnswer
     public string GroupOf(Bake bake) => _levels.NameOf(bake);
 
     internal ColumnFit FixedFit => _model.Fixed;
+
+    /// <summary>How many bakes each group has, in the order of their names.</summary>
+    internal IReadOnlyList<int> Counts => [.. Enumerable.Range(0, _levels.Names.Count).Select(_levels.Count)];
 
     private static double[] Average(Design design) => [.. design.Columns.Select(column => column.Values.Average())];
 

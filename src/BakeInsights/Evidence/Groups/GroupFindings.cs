@@ -16,9 +16,9 @@ internal static class GroupFindings
             Question = GroupQuestion.Words(answer.FixedFit.Rows.Question, answer.Column),
             Contrast = Contrast.Between(answer.Spread is null
                 ? $"{answer.ColumnTitle}: {answer.Largest.To} against {answer.Largest.From}"
-                : $"the two of {answer.Groups.Count} that lie farthest apart, {answer.Largest.To} against {answer.Largest.From}"),
+                : $"the two of {answer.Counts.Count} that lie farthest apart, {answer.Largest.To} against {answer.Largest.From}"),
             Caveats = [.. ColumnFindings.NotHeldStill(answer.FixedFit), .. answer.Caveats],
-            NextStep = answer.Groups.Any(group => group.Count < 3)
+            NextStep = answer.Counts.Any(count => count < 3)
                 ? $"Let every {answer.ColumnTitle} bake the same dough three times or more."
                 : $"Let two of them bake the same dough on the same day, and look at how each measures and judges readiness.",
         };
@@ -27,13 +27,13 @@ internal static class GroupFindings
     /// <summary>What to bear in mind.</summary>
     public static IEnumerable<string> Caveats(GroupAnswer answer)
     {
-        if (answer.Groups.Count < GroupQuestion.FewestForSpread)
+        if (answer.Counts.Count < GroupQuestion.FewestForSpread)
         {
             yield return "Two groups show their difference, but not how far such groups lie apart in general.";
         }
-        else if (answer.Groups.Count < FewGroups)
+        else if (answer.Counts.Count < FewGroups)
         {
-            yield return $"{answer.Groups.Count} groups say little of how far such groups lie apart in general; the intervals count that.";
+            yield return $"{answer.Counts.Count} groups say little of how far such groups lie apart in general; the intervals count that.";
         }
 
         if (answer.Spread is { High: null })

@@ -15,6 +15,13 @@ internal sealed class Asked
     /// <summary>Adds an answer.</summary>
     public void Add(Finding answer) => _answers.Add(answer);
 
+    /// <summary>Adds answers, and questions without one.</summary>
+    public void Add(IEnumerable<Finding> answers, IEnumerable<OpenQuestion> open)
+    {
+        _answers.AddRange(answers);
+        _open.AddRange(open);
+    }
+
     /// <summary>Adds a question without an answer.</summary>
     public void Add(OpenQuestion question) => _open.Add(question);
 }

@@ -6,17 +6,18 @@ namespace BakeInsights;
 public sealed record MonthReview
 {
     private MonthReview(
-        TwoMonths months,
+        MonthAnswers answers,
         FindingFamily family,
         IReadOnlyList<Bake> journal,
         MonthQuality quality,
         TargetHits? hits,
         Attempt<EvennessOfDividing> dividing)
     {
-        Month = months.Month;
-        Before = months.Before;
-        Bakes = months.Bakes;
+        Month = answers.Months.Month;
+        Before = answers.Months.Before;
+        Bakes = answers.Months.Bakes;
         Family = family;
+        Scores = answers.Scores;
         Hits = hits;
         Dividing = dividing;
         DoughTemperature = MonthSummary.Of(Measures.DoughTemperature, Bakes);
@@ -39,8 +40,11 @@ public sealed record MonthReview
     /// <summary>The month's bakes, in order of their days.</summary>
     public IReadOnlyList<Bake> Bakes { get; }
 
-    /// <summary>Every question asked, the month's own and those handed in, judged together.</summary>
+    /// <summary>Every question asked, those of <see cref="MonthAnswers"/> and those handed in, judged together.</summary>
     public FindingFamily Family { get; }
+
+    /// <summary>What was scored and how far the judges agree; the questions about it are judged in <see cref="Family"/>.</summary>
+    public ScoreAnswers Scores { get; }
 
     /// <summary>The dough's temperature: its middle, and its spread about that.</summary>
     public Attempt<MonthSummary> DoughTemperature { get; }
@@ -75,14 +79,21 @@ public sealed record MonthReview
     /// <summary>Three things to do next, the first first; fewer where there are no more.</summary>
     public IReadOnlyList<NextThing> NextThings { get; }
 
-    /// <summary>Reviews a month.</summary>
+    /// <summary>Reviews a month: every question of <see cref="MonthAnswers"/>.</summary>
+    /// <param name="journal">The journal; bakes after the month have no part in the review.</param>
+    /// <param name="month">The month as 2026-10; empty for the journal's last.</param>
+    /// <param name="target">The temperature that doughs were meant to have; null for none.</param>
+    /// <exception cref="ArgumentException">The journal has no bakes in that month.</exception>
+    public static MonthReview Of(Journal journal, string month, Temperature? target = null) => Of(journal, month, [], [], target);
+
+    /// <summary>Reviews a month, with questions of one's own judged along.</summary>
     /// <param name="journal">The journal; bakes after the month have no part in the review.</param>
     /// <param name="month">The month as 2026-10; empty for the journal's last.</param>
     /// <param name="answers">Further answers to judge along, not yet judged; they come first.</param>
     /// <param name="open">Further questions that the journal can't answer.</param>
     /// <param name="target">The temperature that doughs were meant to have; null for none.</param>
     /// <exception cref="ArgumentException">
-    /// The journal has no bakes in that month, or an answer's name is one of the month's own.
+    /// The journal has no bakes in that month, or an answer's name is one of <see cref="MonthAnswers"/>.
     /// </exception>
     public static MonthReview Of(
         Journal journal,
@@ -94,22 +105,14 @@ public sealed record MonthReview
         ArgumentNullException.ThrowIfNull(journal);
         ArgumentNullException.ThrowIfNull(answers);
         ArgumentNullException.ThrowIfNull(open);
-        var months = TwoMonths.Of(journal, month);
-        var last = months.Bakes[^1].BakedOn;
-        var asked = new Asked();
-        MonthBefore.Ask(asked, months);
-        MonthDrift.Ask(
-            asked, "friction_factor.drift", FrictionByBake.FrictionFactor, months.Bakes,
-            "Keep mixing time, speed and batch size the same, and take the friction factor from the last few bakes.");
-        MonthDrift.Ask(
-            asked, "bake_loss.drift", Measures.BakeLoss, months.Bakes,
-            "Check the oven's temperature, and weigh every loaf equally long out of the oven.");
+        var own = MonthAnswers.Of(journal, month);
+        var (bakes, last) = (own.Months.Bakes, own.Months.Bakes[^1].BakedOn);
         return new MonthReview(
-            months,
-            FindingFamily.Judge([.. answers, .. asked.Answers], [.. open, .. asked.Open]),
+            own,
+            FindingFamily.Judge([.. answers, .. own.Answers], [.. open, .. own.Open]),
             [.. journal.Bakes.Where(bake => bake.BakedOn <= last)],
-            MonthQuality.Of(journal, months.Bakes),
-            target is { } meant ? TargetHits.Of(months.Bakes, meant) : null,
-            EvennessOfDividing.Of(months.Bakes, journal.Loaves));
+            MonthQuality.Of(journal, bakes),
+            target is { } meant ? TargetHits.Of(bakes, meant) : null,
+            EvennessOfDividing.Of(bakes, journal.Loaves));
     }
 }
