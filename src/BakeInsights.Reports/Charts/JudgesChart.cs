@@ -5,8 +5,8 @@ namespace BakeInsights.Reports;
 /// <summary>Each judge's scores against the mean of the others': on the line judges agree, above it one is milder.</summary>
 public static class JudgesChart
 {
-    private const double SmallestMark = 9;
-    private const double MarkOpacity = 0.75;
+    private const double SmallestMark = 7;
+    private const double Outline = 2;
 
     /// <summary>
     /// The scores of one attribute; the larger the mark, the more bakes got it. More judges than there are colours share
@@ -51,12 +51,13 @@ public static class JudgesChart
         trace.SetProperty("marker", new Dictionary<string, object>
         {
             ["color"] = look.Colour,
-            ["symbol"] = look.Marker,
-            ["opacity"] = MarkOpacity,
+
+            // Judges often meet on one spot: an outline lets the other's be seen.
+            ["symbol"] = look.Marker + "-open",
 
             // A mark's area, not its width, is what eyes compare.
             ["size"] = spots.Select(spot => SmallestMark * Math.Sqrt(spot.Count())).ToArray(),
-            ["line"] = new Dictionary<string, object> { ["color"] = "white", ["width"] = 1 },
+            ["line"] = new Dictionary<string, object> { ["width"] = Outline },
         });
         return trace;
     }

@@ -40,9 +40,9 @@ public static class MonthControlChart
             "Bake of the month, in order",
             chart.IsAgainstPrediction ? "Standard deviations from expected" : figures.TitleOf(chart.Result),
             [
-                Level("middle", chart.Chart.Centre, "solid"),
-                Level("limits", chart.Chart.Limits.High, "dash"),
-                Level("", chart.Chart.Limits.Low, "dash"),
+                Level(chart.IsAgainstPrediction ? "expected" : "middle", chart.Centre, "solid"),
+                Level("limits", chart.Limits.High, "dash"),
+                Level("", chart.Limits.Low, "dash"),
                 Points("bake", place => !inRun.Contains(place), Palette.Series[0]),
                 .. inRun.Count > 0 ? [Points("look here", inRun.Contains, Palette.Series[2])] : Array.Empty<Trace>(),
             ]);

@@ -36,8 +36,8 @@ public static class ColumnView
         var to = DifferenceWords.Level(largest.To, largest.ToNumber, answer.ColumnDimension, figures);
         var effect = DifferenceWords.Signed(largest.Effect, answer.Result.Dimension, figures, "more", "less");
         var picked = answer.Form == ColumnForm.Curve || answer.Levels.Count > 2 ? "The largest difference" : "The difference";
-        var chance = $"If {answer.ColumnTitle} did nothing, chance alone would set the bakes this far apart with probability "
-            + $"{Figures.Probability(answer.PValue)}.";
+        var chance = $"If {answer.ColumnTitle} did nothing, chance alone would set the bakes this far apart in "
+            + $"{Figures.Chance(answer.PValue)} journals.";
         return $"{picked}: at {answer.ColumnTitle} {to} the {answer.ResultName} was {effect} than at {from}. {chance}{Best(answer, figures)}";
     }
 

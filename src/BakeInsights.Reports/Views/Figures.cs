@@ -66,6 +66,16 @@ internal sealed class Figures(UnitSystem units)
     /// <summary>A p value.</summary>
     public static string Probability(double p) => p < 0.0001 ? "below 0.0001" : Figures.Rounded(p, p < 0.1 ? 4 : 2);
 
+    /// <summary>A p value as how many of a number of times: "1 of 43", "27 of 100".</summary>
+    public static string Chance(double p)
+    {
+        const double rare = 0.0001;
+        const double often = 0.1;
+        return p < rare ? $"fewer than 1 of {Thousands(1 / rare)}"
+            : p < often ? $"1 of {Thousands(RoundedTo(1 / p, 2))}"
+            : $"{Rounded(100 * p, 0)} of 100";
+    }
+
     /// <summary>A number with no more decimals than it needs, two at most: a score, or a step.</summary>
     public static string Shortest(double value)
     {
@@ -73,5 +83,13 @@ internal sealed class Figures(UnitSystem units)
         var rounded = Math.Round(value, most, MidpointRounding.AwayFromZero);
         var decimals = Enumerable.Range(0, most).FirstOrDefault(places => Math.Round(rounded, places) == rounded, most);
         return Rounded(value, decimals);
+    }
+
+    private static string Thousands(double value) => value.ToString("#,0", CultureInfo.InvariantCulture);
+
+    private static double RoundedTo(double value, int digits)
+    {
+        var step = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(value)) - digits + 1));
+        return Math.Round(value / step) * step;
     }
 }

@@ -21,6 +21,10 @@ internal static class FindingWords
             + $"{JournalView.Count(finding.Bakes.Count, "bake")}; {Of(finding.Strength)}.";
     }
 
+    /// <summary>The question, with what is compared where that isn't a step of a cause.</summary>
+    public static string Asked(Finding finding) =>
+        finding.Contrast.Cause is null ? $"{finding.Question} ({Figures.Sentence(finding.Contrast.Words)}.)" : finding.Question;
+
     /// <summary>The effect with its unit and sign, for a table.</summary>
     public static string Effect(Finding finding, Figures figures) =>
         $"{Signed(Difference(finding, finding.Effect.Value, figures))} {UnitOf(finding, figures)}".TrimEnd();
@@ -28,9 +32,6 @@ internal static class FindingWords
     /// <summary>The interval with its signs.</summary>
     public static string Interval(Finding finding, Figures figures) =>
         Ends(finding.Effect, 1, value => Signed(Difference(finding, value, figures)));
-
-    /// <summary>A p value.</summary>
-    public static string Probability(double p) => p < 0.001 ? "below 0.001" : Figures.Rounded(p, 3);
 
     /// <summary>A strength in words.</summary>
     public static string Of(Strength strength) => strength switch
@@ -49,12 +50,24 @@ internal static class FindingWords
             return Figures.Sentence(contrast.Words);
         }
 
-        var change = contrast.IsFactor
-            ? $"times {Figures.Significant(contrast.Change)}"
-            : $"{figures.BareDifference(cause.Dimension, Math.Abs(contrast.Change))} {figures.UnitOf(cause.Dimension).Label}".TrimEnd()
-                + (contrast.Change < 0 ? " less" : " more");
-        return $"{cause.Title} {change}";
+        if (contrast.IsFactor)
+        {
+            // More of it as instant yeast is as much more of any.
+            return Figures.Sentence($"{Factor(contrast.Change)} {cause.Words.Split(" (")[0]}");
+        }
+
+        var unit = figures.UnitOf(cause.Dimension);
+        var size = $"{Figures.Shortest(unit.Difference(Math.Abs(contrast.Change)))} {LabelOf(cause.Dimension, unit)}".TrimEnd();
+        var (more, less) = cause.Dimension == Dimension.Duration ? ("longer", "shorter") : ("higher", "lower");
+        return $"{cause.Title} {size} {(contrast.Change < 0 ? less : more)}";
     }
+
+    private static string Factor(double factor) => factor switch
+    {
+        1.25 => "a quarter more",
+        >= 1 => $"{Figures.Rounded(100 * (factor - 1), 0)} % more",
+        _ => $"{Figures.Rounded(100 * (1 - factor), 0)} % less",
+    };
 
     // A friction factor is a difference already: it is higher, not warmer.
     private static (string More, string Less) Sides(Measure result) => result.Dimension switch
@@ -64,10 +77,10 @@ internal static class FindingWords
         _ => ("higher", "lower"),
     };
 
+    private static string UnitOf(Finding finding, Figures figures) => LabelOf(finding.Result.Dimension, figures.UnitOf(finding.Result.Dimension));
+
     // A difference of percentages is in points: a percent of it would be another thing.
-    private static string UnitOf(Finding finding, Figures figures) => finding.Result.Dimension == Dimension.Percent
-        ? "points"
-        : figures.UnitOf(finding.Result.Dimension).Label;
+    private static string LabelOf(Dimension dimension, DisplayUnit unit) => dimension == Dimension.Percent ? "points" : unit.Label;
 
     // To two digits of the interval's half width, and no finer than a tenth of what the unit is usually read to.
     private static string Difference(Finding finding, double canonical, Figures figures)

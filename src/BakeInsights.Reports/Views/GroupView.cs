@@ -28,8 +28,8 @@ public static class GroupView
 
     private static string Headline(GroupAnswer answer, Figures figures)
     {
-        var chance = $"If all were alike, chance alone would set their bakes this far apart with probability "
-            + $"{Figures.Probability(answer.PValue)} (F {Figures.Rounded(answer.Test.FValue!.Value, 2)} with "
+        var chance = $"If all were alike, chance alone would set their bakes this far apart in "
+            + $"{Figures.Chance(answer.PValue)} journals (p {Figures.Probability(answer.PValue)}, F {Figures.Rounded(answer.Test.FValue!.Value, 2)} with "
             + $"{answer.Test.ExtraDegreesOfFreedom} and {answer.Test.ResidualDegreesOfFreedom} degrees of freedom).";
         var largest = answer.Largest;
         var difference = $"at {largest.To} the {answer.ResultName} was "

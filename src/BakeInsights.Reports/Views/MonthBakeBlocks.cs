@@ -25,6 +25,7 @@ internal static class MonthBakeBlocks
         var caption = ranking.HasReasons
             ? $"By {ranking.Result.Words}. A reason is a setting in the outer quarters of the journal from which the model "
                 + "expects, with its whole 95 % interval, a difference to that side of the middle dough."
+            : ranking.Result == Measures.CrumbScore ? "By crumb score; what moved the score is asked under its own heading, and no reasons are offered here."
             : $"By {ranking.Result.Words}; the journal bears no model of it, so no reasons are offered.";
         ViewColumn[] columns =
         [

@@ -34,7 +34,7 @@ internal static class MonthPromptBlocks
 
         foreach (var signal in chart.Signals)
         {
-            yield return $"{title}, {Range(chart, signal)}: {Words(signal.Rule)}.{rough}";
+            yield return $"{title}, {Range(chart, signal)}: {Words(signal.Rule, chart.IsAgainstPrediction ? "what is expected" : "the middle")}.{rough}";
         }
     }
 
@@ -42,12 +42,12 @@ internal static class MonthPromptBlocks
         ? chart.Bakes[signal.First].Id
         : $"{chart.Bakes[signal.First].Id} to {chart.Bakes[signal.Last].Id}";
 
-    private static string Words(RunRule rule) => rule switch
+    private static string Words(RunRule rule, string middle) => rule switch
     {
-        RunRule.OneBeyondThree => "beyond the limits, three standard deviations from the middle",
+        RunRule.OneBeyondThree => $"beyond the limits, three standard deviations from {middle}",
         RunRule.TwoOfThreeBeyondTwo => "two of three bakes beyond two standard deviations, on one side",
         RunRule.FourOfFiveBeyondOne => "four of five bakes beyond one standard deviation, on one side",
-        RunRule.EightOnOneSide => "eight bakes or more in a row on one side of the middle",
+        RunRule.EightOnOneSide => $"eight bakes or more in a row on one side of {middle}",
         _ => throw new ArgumentOutOfRangeException(nameof(rule), rule, "The month's charts don't use this rule."),
     };
 }

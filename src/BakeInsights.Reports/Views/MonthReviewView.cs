@@ -16,6 +16,7 @@ public static class MonthReviewView
             new ViewParagraph(Asked(review)),
             Findings(review, figures),
             .. Others(review, figures),
+            .. ScoresView.Blocks(review.Scores, review.Family, figures),
             .. MonthNumberBlocks.Of(review, figures),
             .. MonthBakeBlocks.Of(review, figures),
             .. MonthQualityBlocks.Of(review.Quality),
@@ -41,49 +42,55 @@ public static class MonthReviewView
 
     private static IEnumerable<ViewBlock> Others(MonthReview review, Figures figures)
     {
-        List<Finding> others = [.. review.Family.Answers.Where(answer => !answer.IsFinding)];
+        List<Finding> others = [.. review.Family.Answers.Where(answer => !answer.IsFinding && !IsAboutScores(review, answer.Name))];
+        List<OpenQuestion> unanswered = [.. review.Family.Open.Where(open => !IsAboutScores(review, open.Name))];
         if (others.Count > 0)
         {
             yield return new ViewTable(
-                "The other questions. Interval and p are each question's own, asked alone; p is how often chance alone would give as much.",
+                "The other questions. Interval and chance are each question's own, asked alone. By chance: how many of a number of months in "
+                + "which it makes no difference would show one as clear as this.",
                 [
                     new ViewColumn("Question", false),
                     new ViewColumn("Difference", true),
                     new ViewColumn("95 % interval", true),
-                    new ViewColumn("p", true),
+                    new ViewColumn("By chance", true),
                     new ViewColumn("Bakes", true),
                     new ViewColumn("Verdict", false),
                 ],
                 [
                     .. others.Select(answer => new[]
                     {
-                        answer.Question,
+                        FindingWords.Asked(answer),
                         FindingWords.Effect(answer, figures),
                         FindingWords.Interval(answer, figures),
-                        FindingWords.Probability(answer.PValue),
+                        Figures.Chance(answer.PValue),
                         Figures.Rounded(answer.Bakes.Count, 0),
                         FindingWords.Of(answer.Strength),
                     }),
                 ]);
         }
 
-        if (review.Family.Open.Count > 0)
+        if (unanswered.Count > 0)
         {
             yield return new ViewTable(
                 "Questions without an answer.",
                 [new ViewColumn("Question", false), new ViewColumn("Why", false), new ViewColumn("What would help", false)],
-                [.. review.Family.Open.Select(open => new[] { open.Words, open.Reason, open.NextStep })]);
+                [.. unanswered.Select(open => new[] { open.Words, open.Reason, open.NextStep })]);
         }
     }
 
+    // They stand under their attributes, behind the judges' agreement.
+    private static bool IsAboutScores(MonthReview review, string name) =>
+        review.Scores.Attributes.Any(attribute => name.StartsWith(attribute.Name + ".", StringComparison.Ordinal));
+
     private static IReadOnlyList<string> Caveats(MonthReview review) =>
     [
-        .. review.Family.Answers
+        .. review.Family.Answers.Where(answer => !IsAboutScores(review, answer.Name))
             .SelectMany(answer => answer.Caveats.Select(caveat => (answer.Question, caveat)))
             .GroupBy(pair => pair.caveat, pair => pair.Question)
             .Select(same => $"{same.Key} ({string.Join(" ", same)})"),
         .. review.Family.Answers
-            .Where(answer => answer.OddBakes.Count > 0)
+            .Where(answer => answer.OddBakes.Count > 0 && !IsAboutScores(review, answer.Name))
             .Select(answer => $"Odd bakes, {string.Join(", ", answer.OddBakes.Select(odd => $"{odd.Bake.Id}: {odd.What}"))}. ({answer.Question})"),
         "Bakes are taken as independent of each other; bakes of one day, or by one hand, may not be.",
         ModelAnswer.NotACause,

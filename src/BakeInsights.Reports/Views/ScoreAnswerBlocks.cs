@@ -4,7 +4,7 @@ namespace BakeInsights.Reports;
 internal static class ScoreAnswerBlocks
 {
     private const int Decimals = 2;
-    private const string Chance = "Chance alone: how often chance would bring so clear a change, were there none.";
+    private const string Chance = "Chance alone: how many times chance would bring so clear a change, were there none.";
 
     /// <summary>Every question with its interval.</summary>
     public static ViewTable Table(IReadOnlyList<Finding> answers, bool isMiddle, Figures figures) => new(
@@ -24,7 +24,7 @@ internal static class ScoreAnswerBlocks
                 Step(answer, figures),
                 Figures.Rounded(answer.Effect.Value, Decimals),
                 Figures.Range(answer.Effect.Low, answer.Effect.High, Decimals),
-                Figures.Probability(answer.PValue),
+                Figures.Chance(answer.PValue),
                 FindingWords.Of(answer.Strength),
             }),
         ]);
@@ -34,7 +34,7 @@ internal static class ScoreAnswerBlocks
     {
         foreach (var same in answers.GroupBy(answer => (answer.Bakes.Count, LeftOut(answer))))
         {
-            yield return $"{Questions(same, answers.Count)} {(same.Count() == 1 ? "rests" : "rest")} on {JournalView.Count(same.Key.Count, "bake")}.{same.Key.Item2}";
+            yield return $"{Questions(same, answers.Count)} on {JournalView.Count(same.Key.Count, "bake")}.{same.Key.Item2}";
         }
 
         foreach (var same in answers.SelectMany(answer => answer.Caveats.Select(caveat => (Caveat: caveat, Answer: answer))).GroupBy(pair => pair.Caveat))
@@ -65,7 +65,8 @@ internal static class ScoreAnswerBlocks
     }
 
     private static string Questions(IEnumerable<Finding> some, int all) =>
-        some.Count() == all ? all == 1 ? "This" : "These answers" : string.Join(" ", some.Select(answer => answer.Question)) + " This";
+        (some.Count() == all ? "" : string.Join(" ", some.Select(answer => answer.Question)) + " ")
+        + (some.Count() == 1 ? "This answer rests" : "These answers rest");
 
     private static string LeftOut(Finding answer) => answer.LeftOut.Count == 0 ? "" : " Left out: " + string.Join("; ", answer.LeftOut
         .Select(left => $"{left.Count} with {left.Reason}")) + ".";

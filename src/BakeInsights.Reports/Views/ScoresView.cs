@@ -23,9 +23,12 @@ public static class ScoresView
             ]);
         }
 
-        var judged = family ?? FindingFamily.Judge(scores.Answers, scores.Open);
-        return new View([.. scores.Attributes.SelectMany(attribute => Blocks(attribute, judged, scores.Open, new Figures(units)))]);
+        return new View([.. Blocks(scores, family ?? FindingFamily.Judge(scores.Answers, scores.Open), new Figures(units))]);
     }
+
+    /// <summary>The same as parts of another view; none where nothing was scored.</summary>
+    internal static IEnumerable<ViewBlock> Blocks(ScoreAnswers scores, FindingFamily family, Figures figures) =>
+        scores.Attributes.SelectMany(attribute => Blocks(attribute, family, scores.Open, figures));
 
     private static IEnumerable<ViewBlock> Blocks(
         AttributeScores attribute, FindingFamily family, IReadOnlyList<OpenQuestion> open, Figures figures)

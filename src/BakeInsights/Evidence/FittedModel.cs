@@ -22,8 +22,8 @@ internal sealed record FittedModel(
     /// <summary>The groups of bakes that have a level of their own; none where the fit is from sums.</summary>
     public IReadOnlyList<Blocks> Blocks { get; init; } = [];
 
-    /// <summary>The groupings that went with a cause, so that the journal can't tell the two apart.</summary>
-    public IReadOnlyList<Blocks> EntangledBlocks { get; init; } = [];
+    /// <summary>The groupings that went with a cause or with another grouping, so that the journal can't tell the two apart.</summary>
+    public IReadOnlyList<EntangledBlocks> EntangledBlocks { get; init; } = [];
 
     /// <summary>
     /// Fits the candidates that the bakes can support. Where terms moved together, so that the journal can't tell
@@ -130,7 +130,7 @@ internal sealed record FittedModel(
     private FittedModel WithBlocks()
     {
         List<Blocks> kept = [];
-        List<Blocks> entangled = [];
+        List<EntangledBlocks> entangled = [];
         var fit = Fit;
         foreach (var block in BakeInsights.Blocks.Of(Selection.Bakes, Selection.Terms.Count + 1))
         {
@@ -142,7 +142,7 @@ internal sealed record FittedModel(
             }
             else if (problem.Kind == FitProblemKind.DependentColumn)
             {
-                entangled.Add(block);
+                entangled.Add(BakeInsights.EntangledBlocks.Of(block, kept, Selection.Bakes));
             }
         }
 

@@ -137,7 +137,7 @@ public abstract class ModelAnswer
 
         foreach (var block in Fitted.EntangledBlocks)
         {
-            yield return $"Each {block.Words} kept to its own settings, so the journal can't tell the {block.Words} from them.";
+            yield return block.Caveat;
         }
 
         if (IsFromSums)

@@ -13,7 +13,7 @@ public class JudgesChartTests
         var traces = Traces(JudgesChart.Of(openness));
         Assert.Equal(["full agreement", "&lt;i&gt;Cy&lt;/i&gt;", "Ash", "Bo"], traces.Select(trace => (string?)trace!["name"]));
         Assert.Equal([1.0, 9.0], Numbers(traces[0]!["x"]!));
-        var bakesInMarks = traces.Skip(1).Sum(trace => Numbers(trace!["marker"]!["size"]!).Sum(size => Math.Round(size * size / 81)));
+        var bakesInMarks = traces.Skip(1).Sum(trace => Numbers(trace!["marker"]!["size"]!).Sum(size => Math.Round(size * size / 49)));
         Assert.Equal(openness.Agreement.Value.Points.Count, bakesInMarks);
         Assert.Equal(60, openness.Agreement.Value.Points.Count);
     }

@@ -47,7 +47,7 @@ public class MonthReviewViewTests
     [Fact]
     public void Text_of_a_first_month_says_what_it_can_not_compare() => Approved.Matches(
         "tests/BakeInsights.Reports.Tests/Approved/month-first.txt",
-        MonthReviewView.Of(MonthReview.Of(Journal, "2026-09", [], []), UnitSystem.Metric).ToText());
+        MonthReviewView.Of(MonthReview.Of(Journal, "2026-09"), UnitSystem.Metric).ToText());
 
     [Fact]
     public void Text_is_the_same_in_a_culture_of_commas() => Assert.Equal(
@@ -76,7 +76,7 @@ public class MonthReviewViewTests
         Assert.Equal("Rise time against what the model expects", (string?)figure["layout"]!["title"]!["text"]);
     }
 
-    private static MonthReview Review() => MonthReview.Of(Journal, "", [], [], Temperature.FromC(24));
+    private static MonthReview Review() => MonthReview.Of(Journal, "", Temperature.FromC(24));
 
     private static string Row(string letter, int month, int place, string row)
     {

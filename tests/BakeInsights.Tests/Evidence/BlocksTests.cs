@@ -45,6 +45,19 @@ public class BlocksTests
     }
 
     [Fact]
+    public void Bakers_who_each_belong_to_one_group_are_said_to_and_not_called_entangled_with_settings()
+    {
+        var bakes = ClassDemo.Kitchen.Bakes(3, 72);
+        var answer = RiseTime.Ask(bakes).Value;
+        Assert.Equal(["group"], answer.Blocks);
+        Assert.Contains(
+            "Each baker belongs to one group: the level of the group stands for the baker too, and a baker is not told from another of the same group.",
+            answer.Caveats);
+        Assert.DoesNotContain(answer.Caveats, caveat => caveat.Contains("settings", StringComparison.Ordinal));
+        Assert.Contains(CauseAnswers.Of(bakes).Answers[0].Caveats, caveat => caveat.StartsWith("Each baker belongs to one group", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_rise_ready_at_the_first_look_is_left_out_with_its_reason()
     {
         var answer = RiseTime.Ask(Dough.Bakes(24, (dough, index) => index == 3 ? dough with { NotReadyMin = 0 } : dough)).Value;

@@ -21,6 +21,15 @@ internal sealed class FamilyKitchen
 
     private static readonly string[] Kneading = ["by hand", "folded", "in the mixer"];
 
+    private static readonly (string Name, Measure Measure, double Step)[] Causes =
+    [
+        ("hydration", Measures.Hydration, 3), ("dough_temperature", Measures.DoughTemperature, 2), ("proof_time", Measures.ProofTime, 5),
+    ];
+
+    private static readonly FamilyKitchen TradeScored = Of(VirtualKitchen.TradeEffects(Noise), true, panel => panel with { StretchSd = 0 });
+
+    private static readonly FamilyKitchen TradeUnscored = new(TradeScored._kitchen, false);
+
     private readonly VirtualKitchen _kitchen;
     private readonly bool _isScored;
     private readonly Lazy<IReadOnlyDictionary<string, double>> _scores;
@@ -37,7 +46,7 @@ internal sealed class FamilyKitchen
         VirtualKitchen.NothingMatters, isScored, panel => panel with { CrumbPerVolume = 8, FlavourPerLogRise = 8 });
 
     /// <summary>The trade's effects through a tenth of noise.</summary>
-    public static FamilyKitchen TradeEffects(bool isScored) => Of(VirtualKitchen.TradeEffects(Noise), isScored, panel => panel with { StretchSd = 0 });
+    public static FamilyKitchen TradeEffects(bool isScored) => isScored ? TradeScored : TradeUnscored;
 
     /// <summary>The questions of the second of two months, asked and not yet judged.</summary>
     public MonthAnswers Month(Random random, int bakes)
@@ -139,9 +148,4 @@ internal sealed class FamilyKitchen
 
         return truths;
     }
-
-    private static readonly (string Name, Measure Measure, double Step)[] Causes =
-    [
-        ("hydration", Measures.Hydration, 3), ("dough_temperature", Measures.DoughTemperature, 2), ("proof_time", Measures.ProofTime, 5),
-    ];
 }

@@ -125,7 +125,7 @@ public sealed class CauseAnswers
 
         foreach (var block in model.EntangledBlocks)
         {
-            yield return $"Each {block.Words} kept to its own settings, so the {block.Words} may be behind it.";
+            yield return block.Caveat;
         }
     }
 

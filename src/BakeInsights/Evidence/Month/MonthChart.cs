@@ -14,6 +14,10 @@ namespace BakeInsights;
 /// </param>
 /// <param name="Bakes">The bakes, in order of their days.</param>
 /// <param name="Chart">The chart of their values.</param>
+/// <param name="Centre">
+/// What the limits lie about: the mean of the values, or 0 where they are against a prediction. So a month that lies above
+/// what was expected of it as a whole shows, where about its own mean it would not.
+/// </param>
 /// <param name="Signals">The runs that seldom come by chance, those of one rule and side that overlap joined.</param>
 /// <param name="LeftOut">The month's bakes that are not on the chart.</param>
 public sealed record MonthChart(
@@ -21,11 +25,15 @@ public sealed record MonthChart(
     bool IsAgainstPrediction,
     IReadOnlyList<Bake> Bakes,
     IndividualsChart Chart,
+    double Centre,
     IReadOnlyList<RunSignal> Signals,
     IReadOnlyList<LeftOutBakes> LeftOut)
 {
     /// <summary>With fewer bakes than this the limits are rough. Common practice, no source.</summary>
     public const int BakesForLimits = 20;
+
+    /// <summary>Three standard deviations about the centre.</summary>
+    public Interval Limits => new(Chart.Limits.Low - Chart.Centre + Centre, Chart.Limits.High - Chart.Centre + Centre);
 
     /// <summary>The chart of a measure as logged.</summary>
     public static Attempt<MonthChart> Of(Measure measure, IReadOnlyList<Bake> bakes)
@@ -66,14 +74,18 @@ public sealed record MonthChart(
     private static Attempt<MonthChart> Draw(
         Measure measure, bool isAgainst, IReadOnlyList<Bake> bakes, IReadOnlyList<double> values, IReadOnlyList<LeftOutBakes> leftOut) =>
         IndividualsChart.Of(values).Match<Attempt<MonthChart>>(
-            chart => new MonthChart(measure, isAgainst, bakes, chart, Joined(chart), leftOut),
+            chart =>
+            {
+                var centre = isAgainst ? 0 : chart.Centre;
+                return new MonthChart(measure, isAgainst, bakes, chart, centre, Joined(chart, centre), leftOut);
+            },
             problem => problem with { Columns = [measure.Name] });
 
-    private static IReadOnlyList<RunSignal> Joined(IndividualsChart chart)
+    private static IReadOnlyList<RunSignal> Joined(IndividualsChart chart, double centre)
     {
-        bool IsAbove(RunSignal signal) => chart.Values[signal.Last] > chart.Centre;
+        bool IsAbove(RunSignal signal) => chart.Values[signal.Last] > centre;
         List<RunSignal> joined = [];
-        foreach (var signal in chart.Signals(RunRules.WesternElectric))
+        foreach (var signal in RunSignal.Find(chart.Values, centre, chart.StandardDeviation, RunRules.WesternElectric))
         {
             var before = joined.FindIndex(one =>
                 one.Rule == signal.Rule && one.Last >= signal.First && IsAbove(one) == IsAbove(signal));

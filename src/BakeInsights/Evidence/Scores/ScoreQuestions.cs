@@ -153,7 +153,7 @@ internal sealed class ScoreQuestions(ScoreTable table, Attempt<JudgesAgreement> 
 
         foreach (var block in model.EntangledBlocks)
         {
-            yield return $"Each {block.Words} kept to its own settings, so the {block.Words} may be behind it.";
+            yield return block.Caveat;
         }
 
         if (effect.PValue <= FindingFamily.FalseFindingChance && OrderOnly.LeansOtherWay(model, cause, table, effect.Estimate))
