@@ -9,23 +9,34 @@ public static class AdjustedPValues
     /// </summary>
     /// <remarks>
     /// Holm (1979), A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6,
-    /// 65-70.
+    /// 65-70; its weights are of the same paper: a question of weight 2 has as much of the 5 % as two of weight 1.
     /// </remarks>
     /// <param name="pValues">The p values, each from 0 to 1.</param>
+    /// <param name="weights">A weight for each, more than 0, fixed before the data were seen; null for equal ones.</param>
     /// <returns>The adjusted p values in the order given.</returns>
-    /// <exception cref="ArgumentException">A p value is not between 0 and 1.</exception>
-    public static IReadOnlyList<double> Holm(IReadOnlyList<double> pValues)
+    /// <exception cref="ArgumentException">A p value is not between 0 and 1, or a weight is missing or not above 0.</exception>
+    public static IReadOnlyList<double> Holm(IReadOnlyList<double> pValues, IReadOnlyList<double>? weights = null)
     {
-        var order = Order(pValues);
-        var adjusted = new double[order.Length];
-        var highest = 0.0;
-        for (var rank = 0; rank < order.Length; rank++)
+        RequirePValues(pValues);
+        if (weights is not null && (weights.Count != pValues.Count || !weights.All(weight => weight > 0 && double.IsFinite(weight))))
         {
-            highest = Math.Max(highest, Math.Min(1, (order.Length - rank) * pValues[order[rank]]));
-            adjusted[order[rank]] = highest;
+            throw new ArgumentException("Each p value has a weight above 0.", nameof(weights));
+        }
+
+        var order = Enumerable.Range(0, pValues.Count).OrderBy(place => pValues[place] / Weight(place)).ToArray();
+        var adjusted = new double[order.Length];
+        var left = order.Sum(Weight);
+        var highest = 0.0;
+        foreach (var place in order)
+        {
+            highest = Math.Max(highest, Math.Min(1, left * pValues[place] / Weight(place)));
+            adjusted[place] = highest;
+            left -= Weight(place);
         }
 
         return adjusted;
+
+        double Weight(int place) => weights?[place] ?? 1;
     }
 
     /// <summary>
@@ -39,7 +50,8 @@ public static class AdjustedPValues
     /// <inheritdoc cref="Holm"/>
     public static IReadOnlyList<double> BenjaminiHochberg(IReadOnlyList<double> pValues)
     {
-        var order = Order(pValues);
+        RequirePValues(pValues);
+        var order = Enumerable.Range(0, pValues.Count).OrderBy(place => pValues[place]).ToArray();
         var adjusted = new double[order.Length];
         var lowest = 1.0;
         for (var rank = order.Length - 1; rank >= 0; rank--)
@@ -51,12 +63,12 @@ public static class AdjustedPValues
         return adjusted;
     }
 
-    /// <summary>The places of the p values, smallest first.</summary>
-    private static int[] Order(IReadOnlyList<double> pValues)
+    private static void RequirePValues(IReadOnlyList<double> pValues)
     {
         ArgumentNullException.ThrowIfNull(pValues);
-        return pValues.All(p => p is >= 0 and <= 1)
-            ? [.. Enumerable.Range(0, pValues.Count).OrderBy(i => pValues[i])]
-            : throw new ArgumentException("A p value lies between 0 and 1.", nameof(pValues));
+        if (!pValues.All(p => p is >= 0 and <= 1))
+        {
+            throw new ArgumentException("A p value lies between 0 and 1.", nameof(pValues));
+        }
     }
 }

@@ -44,14 +44,34 @@ public class AdjustedPValuesTests
         Assert.Empty(AdjustedPValues.BenjaminiHochberg([]));
     }
 
+    // By hand from Holm (1979): the ratios of p to weight are 0.005, 0.02 and 0.03, and weights of 4, 2 and 1 are left.
+    [Fact]
+    public void A_heavier_question_is_given_more_of_the_five_percent()
+    {
+        var adjusted = AdjustedPValues.Holm([0.02, 0.01, 0.03], [1, 2, 1]);
+        Assert.Equal([0.04, 0.02, 0.04], adjusted.Select(p => Math.Round(p, 12)));
+    }
+
+    [Fact]
+    public void Equal_weights_are_no_weights() => Gen.Select(PValues, Gen.Int[1, 9]).Sample((p, weight) =>
+        AdjustedPValues.Holm(p).Zip(AdjustedPValues.Holm(p, [.. p.Select(_ => (double)weight)])).All(pair => Math.Abs(pair.First - pair.Second) < 1e-12));
+
+    [Fact]
+    public void A_weight_that_is_none_is_refused() => Assert.StartsWith(
+        "Each p value has a weight above 0.",
+        Assert.Throws<ArgumentException>(() => AdjustedPValues.Holm([0.5, 0.1], [1, 0])).Message);
+
     [Fact]
     public void What_is_no_p_value_is_refused() => Assert.StartsWith(
         "A p value lies between 0 and 1.",
         Assert.Throws<ArgumentException>(() => AdjustedPValues.Holm([0.5, double.NaN])).Message);
 
-    [Fact]
-    public void Family_error_of_ten_true_hypotheses_is_at_most_five_and_a_half_percent()
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Family_error_of_ten_true_hypotheses_is_at_most_five_and_a_half_percent(double weightOfThree)
     {
+        double[] weights = [.. Enumerable.Range(0, 10).Select(i => i < 3 ? weightOfThree : 1)];
         // Ten coefficients of which none is other than zero, correlated through one common number.
         var random = new Random(1979);
         var errors = Enumerable.Range(0, 10_000).Count(_ =>
@@ -59,7 +79,7 @@ public class AdjustedPValuesTests
             var common = Normal.Sample(random, 0, 1);
             var p = Enumerable.Range(0, 10).Select(_ =>
                 2 * Normal.CDF(0, 1, -Math.Abs((0.5 * common) + (Math.Sqrt(0.75) * Normal.Sample(random, 0, 1)))));
-            return AdjustedPValues.Holm([.. p]).Any(a => a <= 0.05);
+            return AdjustedPValues.Holm([.. p], weights).Any(a => a <= 0.05);
         });
 
         Assert.InRange(errors, 300, 550);

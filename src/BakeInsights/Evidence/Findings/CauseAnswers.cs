@@ -85,6 +85,7 @@ public sealed class CauseAnswers
                 EffectPct = effect.StepPct,
                 Bend = effect.Bend,
                 PValue = PValue(question, (LeastSquaresFit)Model.Fit),
+                Weight = question.Weight,
                 Bakes = Model.Selection.Bakes,
                 LeftOut = Model.LeftOutBakes,
                 OddBakes = _odd,

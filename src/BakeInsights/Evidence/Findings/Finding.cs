@@ -42,6 +42,12 @@ public sealed record Finding
     /// </summary>
     public double FamilyPValue { get; init; } = 1;
 
+    /// <summary>
+    /// How much of the family's chance of a false finding the question is given, against 1 of a question asked beside the
+    /// others; fixed for the question, whatever the journal.
+    /// </summary>
+    public double Weight { get; init; } = 1;
+
     /// <summary>How well it is borne out.</summary>
     public Strength Strength { get; init; }
 

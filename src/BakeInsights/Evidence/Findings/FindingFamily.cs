@@ -48,7 +48,7 @@ public sealed class FindingFamily
             throw new ArgumentException($"The question {twice.Key} is asked twice.", nameof(answers));
         }
 
-        var family = AdjustedPValues.Holm([.. asked.Select(answer => answer.PValue)]);
+        var family = AdjustedPValues.Holm([.. asked.Select(answer => answer.PValue)], [.. asked.Select(answer => answer.Weight)]);
         return new FindingFamily(
             [.. asked.Select((answer, place) => answer with { FamilyPValue = family[place], Strength = StrengthOf(answer, family[place]) })],
             [.. open]);
