@@ -64,7 +64,7 @@ internal sealed record TuneBounds(double[] Low, double[] High, FitProblem? Probl
     }
 
     // The journal's usual day, and water from its coldest up to what yeast bears.
-    private static TuneKitchen? UsualKitchen(IReadOnlyList<Bake> bakes)
+    public static TuneKitchen? UsualKitchen(IReadOnlyList<Bake> bakes)
     {
         double? MiddleOf(QuantityColumn column) => bakes.Select(bake => bake[column]).Known().ToList() is { Count: > 0 } values
             ? Quantiles.Median([.. values])

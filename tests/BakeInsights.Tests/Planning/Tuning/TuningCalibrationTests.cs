@@ -15,6 +15,11 @@ public class TuningCalibrationTests
         {
             var trials = LongRun.Simulate(n, 7, random => TuneTrial.Run(random, draw)).OfType<TuneTrial>().ToList();
             lines.Add($"{name} n={trials.Count} printed {trials.Average(t => t.Printed):F3} met {trials.Average(t => t.Met ? 1.0 : 0):F3} best-seen {trials.Average(t => t.BestSeenMet ? 1.0 : 0):F3} house {trials.Average(t => t.HouseMet ? 1.0 : 0):F3} changes {trials.Average(t => t.IsChange ? 1.0 : 0):F3}");
+            foreach (var kind in trials.GroupBy(t => t.Kind).OrderBy(g => g.Key))
+            {
+                lines.Add($"   {kind.Key}: n {kind.Count()} printed {kind.Average(t => t.Printed):F3} met {kind.Average(t => t.Met ? 1.0 : 0):F3} changes {kind.Average(t => t.IsChange ? 1.0 : 0):F3}");
+            }
+
             foreach (var tenth in trials.GroupBy(t => Math.Min(9, (int)(10 * t.Printed))).OrderBy(g => g.Key))
             {
                 var p = tenth.Average(t => t.Printed);
