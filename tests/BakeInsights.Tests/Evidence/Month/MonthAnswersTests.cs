@@ -27,11 +27,12 @@ public class MonthAnswersTests
         ];
         Assert.Equal(expected.Order(StringComparer.Ordinal), names.Order(StringComparer.Ordinal));
 
-        // Holm's smallest: the number of answers times the smallest p value.
+        // Holm's smallest: the sum of weights times the smallest ratio of p value to weight. Five main questions weigh four.
         var family = MonthReview.Of(Class, "").Family;
         Assert.Equal(asked.Answers.Count, family.Answers.Count);
-        var clearest = family.Answers.MinBy(answer => answer.PValue)!;
-        Assert.Equal(Math.Min(1, family.Answers.Count * clearest.PValue), clearest.FamilyPValue, 1e-12);
+        Assert.Equal(family.Answers.Count + (5 * 3), family.Answers.Sum(answer => answer.Weight));
+        var clearest = family.Answers.MinBy(answer => answer.PValue / answer.Weight)!;
+        Assert.Equal(Math.Min(1, (family.Answers.Count + (5 * 3)) * clearest.PValue / clearest.Weight), clearest.FamilyPValue, 1e-12);
     }
 
     [Fact]

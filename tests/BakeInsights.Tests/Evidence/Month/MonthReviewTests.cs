@@ -16,7 +16,7 @@ public class MonthReviewTests
         Assert.Equal(own.Family.Answers.Count + 1, review.Family.Answers.Count);
         Assert.Equal("own.question", review.Family.Answers[0].Name);
         Assert.Equal("x", review.Family.Open[0].Name);
-        Assert.Equal(review.Family.Answers.Count * 1e-30, review.Family.Answers[0].FamilyPValue, 1e-36);
+        Assert.Equal(review.Family.Answers.Sum(answer => answer.Weight) / further.Weight * 1e-30, review.Family.Answers[0].FamilyPValue, 1e-36);
     }
 
     [Fact]
