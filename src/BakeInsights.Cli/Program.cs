@@ -24,6 +24,10 @@ app.Configure(command =>
     command.AddCommand<FitCommand>("fit")
         .WithDescription("Fit rise time and loaf volume, and say what moved them.")
         .WithExample("fit", "data-demo/millpond-lane", "--units", "us");
+    command.AddCommand<TuneCommand>("tune")
+        .WithDescription("Find the formula that meets your wishes, with its chance.")
+        .WithExample("tune", "data-demo/millpond-lane", "--ready-within", "\"90 min\"", "--volume-at-least", "4.2", "--hydration", "62-70")
+        .WithExample("tune", "data-demo/millpond-lane", "--ready-by", "14:30", "--mixed-at", "13:00", "--kitchen", "19C");
     command.AddCommand<NextCommand>("next")
         .WithDescription("Say what to bake next to learn most, and what to expect of it.")
         .WithExample("next", "data-demo/millpond-lane", "--bakes", "4")

@@ -6,14 +6,6 @@ namespace BakeInsights.Cli;
 /// <summary>What <c>bakeinsights next</c> is asked.</summary>
 internal sealed class NextSettings : JournalSettings
 {
-    // Doughs outside of this are no bread doughs, or no doughs: common practice, no source.
-    private const double LeastHydration = 40;
-    private const double MostHydration = 120;
-    private const double LeastYeast = 0.05;
-    private const double MostYeast = 5;
-    private static readonly Temperature Coldest = Temperature.FromC(5);
-    private static readonly Temperature Warmest = Temperature.FromC(40);
-
     [CommandOption("--bakes <COUNT>")]
     [Description("How many bakes to plan, 1 to 24; else 4.")]
     public int Bakes { get; init; } = NextBakesWish.UsualBakes;
@@ -67,19 +59,11 @@ internal sealed class NextSettings : JournalSettings
             Bakes = Bakes,
             Question = Question is null ? null : NarrowedQuestion.All.FirstOrDefault(question => question.Name == Question)
                 ?? throw new CommandFailure($"There is no question {Question}: say {string.Join(", ", NarrowedQuestion.All.Select(question => question.Name))}."),
-            DoughTemperatureC = DoughTemperature(units),
-            HydrationPct = LimitsOption.Read("hydration", Hydration, LeastHydration, MostHydration, "60-72"),
-            YeastPct = LimitsOption.Read("yeast", Yeast, LeastYeast, MostYeast, "0.6-1.4"),
+            DoughTemperatureC = BakingLimits.DoughTemperature(DoughTemp, units),
+            HydrationPct = BakingLimits.Hydration(Hydration),
+            YeastPct = BakingLimits.Yeast(Yeast),
             Until = Until,
             Units = units,
         };
-    }
-
-    private SettingLimits? DoughTemperature(UnitSystem units)
-    {
-        var isUs = units == UnitSystem.Us;
-        var asked = LimitsOption.Read(
-            "dough-temp", DoughTemp, isUs ? Coldest.F : Coldest.C, isUs ? Warmest.F : Warmest.C, isUs ? "72-80" : "22-27");
-        return asked is { } limits && isUs ? new SettingLimits(Temperature.FromF(limits.Low).C, Temperature.FromF(limits.High).C) : asked;
     }
 }

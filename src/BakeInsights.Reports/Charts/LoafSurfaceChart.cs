@@ -85,16 +85,8 @@ public static class LoafSurfaceChart
         yield return trace;
     }
 
-    private static Trace Contour(string name, LoafSurface surface, DisplayUnit temperature, IEnumerable<IEnumerable<double?>> heights)
-    {
-        var trace = new Trace("contour");
-        trace.SetProperty("name", name);
-        trace.SetProperty("x", surface.HydrationsPct.ToArray());
-        trace.SetProperty("y", surface.TemperaturesC.Select(temperature.Value).ToArray());
-        trace.SetProperty("z", heights.Select(row => row.ToArray()).ToArray());
-        trace.SetProperty("showscale", false);
-        return trace;
-    }
+    private static Trace Contour(string name, LoafSurface surface, DisplayUnit temperature, IEnumerable<IEnumerable<double?>> heights) =>
+        Traces.Contour(name, surface.HydrationsPct, surface.TemperaturesC.Select(temperature.Value), heights);
 
     private static Trace Edge(LoafSurface surface, DisplayUnit temperature)
     {

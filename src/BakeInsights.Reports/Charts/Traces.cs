@@ -14,14 +14,14 @@ internal static class Traces
 
     /// <summary>One mark for each value, with words to show beside the pointer.</summary>
     public static Trace Points(
-        string name, IEnumerable<object> x, IEnumerable<double> y, IEnumerable<string> words, (string Colour, string Marker) look)
+        string name, IEnumerable<object> x, IEnumerable<double> y, IEnumerable<string> words, (string Colour, string Marker) look, int size = MarkerSize)
     {
         var trace = Scatter(name, x, y, "markers");
         trace.SetProperty("marker", new Dictionary<string, object>
         {
             ["color"] = look.Colour,
             ["symbol"] = look.Marker,
-            ["size"] = MarkerSize,
+            ["size"] = size,
             ["line"] = new Dictionary<string, object> { ["color"] = "white", ["width"] = 1 },
         });
         trace.SetProperty("text", words.ToArray());
@@ -51,6 +51,18 @@ internal static class Traces
         trace.SetProperty("fillcolor", Palette.Sheer(look.Colour, look.Opacity));
         trace.SetProperty("line", new Dictionary<string, object> { ["color"] = look.Colour, ["width"] = 1, ["dash"] = look.Edge });
         trace.SetProperty("hoverinfo", "skip");
+        return trace;
+    }
+
+    /// <summary>Heights over a grid, a row for each y; its lines and labels are the chart's to set.</summary>
+    public static Trace Contour(string name, IEnumerable<double> x, IEnumerable<double> y, IEnumerable<IEnumerable<double?>> heights)
+    {
+        var trace = new Trace("contour");
+        trace.SetProperty("name", name);
+        trace.SetProperty("x", x.ToArray());
+        trace.SetProperty("y", y.ToArray());
+        trace.SetProperty("z", heights.Select(row => row.ToArray()).ToArray());
+        trace.SetProperty("showscale", false);
         return trace;
     }
 

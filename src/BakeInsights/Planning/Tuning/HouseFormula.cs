@@ -2,24 +2,11 @@ using BakeInsights.Inference;
 
 namespace BakeInsights;
 
-/// <summary>Takes the settings of a dough from a formula of <c>formulas.csv</c>.</summary>
+/// <summary>The settings of a formula of the journal.</summary>
 public static class HouseFormula
 {
-    private const string Flour = "flour";
-
-    private static readonly (Measure Setting, string[] Names, double Factor)[] Known =
-    [
-        (Measures.Hydration, ["water"], 1),
-        (Measures.Salt, ["salt"], 1),
-        (Measures.Sugar, ["sugar"], 1),
-        (Measures.Yeast, ["yeast", "instant yeast"], 1),
-        (Measures.Yeast, ["active dry yeast", "dry yeast"], YeastEquivalent.Instant(1, YeastKind.ActiveDry)),
-        (Measures.Yeast, ["fresh yeast"], YeastEquivalent.Instant(1, YeastKind.Fresh)),
-    ];
-
     /// <summary>
-    /// Water, salt, sugar and yeast of a formula in percent of flour, plain yeast taken as instant; a formula in grams needs
-    /// its flour (every ingredient whose name ends in flour).
+    /// Hydration, yeast, salt and sugar of a formula of <c>formulas.csv</c>, or of the typical dough of the bakes made by it.
     /// </summary>
     /// <param name="journal">The journal.</param>
     /// <param name="name">The formula's name.</param>
@@ -27,30 +14,18 @@ public static class HouseFormula
     public static Attempt<DoughSettings> Of(Journal journal, string name)
     {
         ArgumentNullException.ThrowIfNull(journal);
-        FormulaIngredient[] lines = [.. journal.FormulaIngredients.Where(line => line.Formula.Equals(name, StringComparison.OrdinalIgnoreCase))];
-        if (lines.Length == 0)
+        ArgumentNullException.ThrowIfNull(name);
+        return SheetFormula.Find(journal, name).Select(found =>
         {
-            var there = string.Join(", ", journal.FormulaIngredients.Select(line => line.Formula).Distinct());
-            return new FitProblem(
-                FitProblemKind.MissingValue,
-                ["formula"],
-                $"The journal has no formula {name}.",
-                there.Length > 0 ? $"Name one of {there}." : "Write it into formulas.csv, or leave it out for the typical dough.");
-        }
-
-        var flour = lines.Where(line => line.Ingredient.EndsWith(Flour, StringComparison.OrdinalIgnoreCase)).Sum(line => line.AmountG ?? 0);
-        var settings = DoughSettings.MiddleOf([]);
-        foreach (var (setting, names, factor) in Known)
-        {
-            foreach (var line in lines.Where(line => names.Contains(line.Ingredient.ToLowerInvariant())))
-            {
-                if ((line.Percent ?? (flour > 0 ? 100 * line.AmountG / flour : null)) is { } percent)
-                {
-                    settings = settings.With(setting, (settings[setting] ?? 0) + (percent * factor));
-                }
-            }
-        }
-
-        return settings;
+            var ingredients = Ingredient.Flattened(found.Formula.Ingredients).ToList();
+            double PercentOf(IngredientRole role) => found.Formula.Masses.PercentOfFlour(ingredients.Where(one => one.Role == role)
+                .Sum(one => one.YeastKind is { } kind ? YeastEquivalent.Instant(one.Grams, kind) : one.Grams));
+            var settings = DoughSettings.MiddleOf([])
+                .With(Measures.Hydration, found.Formula.HydrationPct)
+                .With(Measures.Salt, PercentOf(IngredientRole.Salt))
+                .With(Measures.Sugar, PercentOf(IngredientRole.Sugar));
+            var yeast = PercentOf(IngredientRole.Yeast);
+            return yeast > 0 ? settings.With(Measures.Yeast, yeast) : settings;
+        });
     }
 }

@@ -25,7 +25,7 @@ public static class ReadyBy
         {
             var typical = DoughSettings.MiddleOf(model.Ranges);
             var dough = DoughSettings.Settable.Aggregate(typical, (settings, one) => house?[one] is { } value ? settings.With(one, value) : settings);
-            return new ReadyByAnswer(model, minutes, dough, kitchen ?? TuneBounds.UsualKitchen(bakes), bakes);
+            return new ReadyByAnswer(model, minutes, dough, kitchen ?? TuneKitchen.Usual(bakes), bakes);
         });
     }
 }

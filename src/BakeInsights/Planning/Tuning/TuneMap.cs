@@ -1,16 +1,27 @@
+using BakeInsights.Inference;
+
 namespace BakeInsights;
 
-/// <summary>The chance of all goals over dough temperature and hydration, the rest as in the formula advised.</summary>
-/// <param name="TemperaturesC">Dough temperatures.</param>
-/// <param name="HydrationsPct">Hydrations.</param>
-/// <param name="Chances">The chance, 0 to 1, by hydration, then temperature; outside what was baked too.</param>
-/// <param name="IsBaked">Whether that dough is among those baked, and keeps to the limits; likewise.</param>
+/// <summary>The chance of all goals over hydration and dough temperature, all else as in the formula advised.</summary>
+/// <param name="HydrationsPct">The hydrations of the grid, rising, in percent.</param>
+/// <param name="TemperaturesC">The dough temperatures of the grid, rising, in °C.</param>
+/// <param name="Chances">
+/// The chance, 0 to 1, a row for each temperature and in it one for each hydration; null where no bakes lie around.
+/// </param>
+/// <param name="IsBaked">
+/// Likewise, whether that dough with all its other settings lies among those baked, and keeps to the limits.
+/// </param>
+/// <param name="Edge">The corners of the smallest convex region that holds the bakes: hydration, then temperature.</param>
+/// <param name="Bakes">The bakes that the models rest on and that have both settings.</param>
 public sealed record TuneMap(
-    IReadOnlyList<double> TemperaturesC,
     IReadOnlyList<double> HydrationsPct,
-    IReadOnlyList<IReadOnlyList<double>> Chances,
-    IReadOnlyList<IReadOnlyList<bool>> IsBaked)
+    IReadOnlyList<double> TemperaturesC,
+    IReadOnlyList<IReadOnlyList<double?>> Chances,
+    IReadOnlyList<IReadOnlyList<bool>> IsBaked,
+    IReadOnlyList<(double HydrationPct, double TemperatureC)> Edge,
+    IReadOnlyList<Bake> Bakes)
 {
+    // Fine enough for smooth lines on a page.
     private const int Steps = 25;
 
     internal static TuneMap? Of(TuneModel model, BakedRegion region, FormulaSearch search, double[] advised)
@@ -21,32 +32,38 @@ public sealed record TuneMap(
             return null;
         }
 
-        double[] temperatures = Range(model, Measures.DoughTemperature);
-        double[] hydrations = Range(model, Measures.Hydration);
-        double[] At(double celsius, double percent)
+        Bake[] bakes = [.. model.Models.SelectMany(one => one.Selection.Bakes).Distinct()
+            .Where(bake => Measures.DoughTemperature.Of(bake) is not null && Measures.Hydration.Of(bake) is not null)];
+        var hull = ConvexHull.Of(bakes.Select(bake => (Measures.Hydration.Of(bake)!.Value, Measures.DoughTemperature.Of(bake)!.Value)));
+        if (hull.Corners.Count < 3)
+        {
+            return null;
+        }
+
+        double[] At(double percent, double celsius)
         {
             double[] place = [.. advised];
             (place[temperature], place[hydration]) = (celsius, percent);
             return place;
         }
 
+        var (hydrations, temperatures) = (Grid(hull.Corners.Select(corner => corner.X)), Grid(hull.Corners.Select(corner => corner.Y)));
+        IReadOnlyList<IReadOnlyList<T>> Over<T>(Func<double, double, T> value) =>
+            [.. temperatures.Select(celsius => (IReadOnlyList<T>)[.. hydrations.Select(percent => value(percent, celsius))])];
         return new TuneMap(
-            temperatures,
             hydrations,
-            [.. hydrations.Select(percent => temperatures.Select(celsius => model.Chance(At(celsius, percent))).ToArray())],
-            [
-                .. hydrations.Select(percent => temperatures
-                    .Select(celsius => At(celsius, percent))
-                    .Select(place => region.Holds(place) && search.IsAllowed(place)).ToArray()),
-            ]);
+            temperatures,
+            Over((percent, celsius) => hull.Holds(percent, celsius) ? model.Chance(At(percent, celsius)) : (double?)null),
+            Over((percent, celsius) => At(percent, celsius) is var place && region.Holds(place) && search.IsAllowed(place)),
+            hull.Corners,
+            bakes);
     }
 
     private static int PlaceOf(TuneModel model, Measure measure) =>
         model.Axes.Index().Where(axis => axis.Item == measure).Select(axis => axis.Index).DefaultIfEmpty(-1).First();
 
-    private static double[] Range(TuneModel model, Measure measure)
+    private static double[] Grid(IEnumerable<double> values)
     {
-        double[] values = [.. model.Models.SelectMany(one => one.Selection.Bakes).Select(measure.Of).Known()];
         var (low, high) = (values.Min(), values.Max());
         return [.. Enumerable.Range(0, Steps).Select(i => low + (i * (high - low) / (Steps - 1)))];
     }

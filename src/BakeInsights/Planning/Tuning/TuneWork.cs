@@ -35,7 +35,7 @@ internal sealed class TuneWork
         {
             return new FitProblem(
                 FitProblemKind.ImpossibleValue,
-                [.. _wish.Limits.Select(limit => limit.Setting.Name).DefaultIfEmpty(Measures.DoughTemperature.Name)],
+                [.. _wish.Limits.Select(one => one.Setting.Name).DefaultIfEmpty(Measures.DoughTemperature.Name)],
                 "No dough between those that were baked keeps to all limits.",
                 "Widen the limits, or bake such a dough first.");
         }

@@ -19,7 +19,7 @@ public static class Tuning
     public const double LeastGain = 0.05;
 
     /// <summary>And when it is the better formula with at least this probability. Our own choice.</summary>
-    public const double LeastCertainty = 0.9;
+    public const double LeastCertainty = 0.95;
 
     /// <summary>A goal that no dough baked has this chance of can't be met. Our own choice.</summary>
     public const double LeastChance = 0.01;

@@ -66,7 +66,7 @@ internal sealed record TuneTrial(double Printed, bool Met, bool BestSeenMet, boo
         var volume = TuneGoal.VolumeAtLeast(Share(Measures.SpecificVolume, 0.2, 0.95));
         return new TuneWish(random.Next(5) switch { 0 => [within], 1 => [volume], _ => [within, volume] })
         {
-            Limits = random.Next(3) == 0 ? [new SettingLimit(Measures.Hydration, 62, 71)] : [],
+            HydrationPct = random.Next(3) == 0 ? new SettingLimits(62, 71) : null,
         };
     }
 
