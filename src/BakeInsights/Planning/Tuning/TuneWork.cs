@@ -175,7 +175,7 @@ internal sealed class TuneWork
         for (var step = 0; step < halvings; step++)
         {
             var middle = (strict + loose) / 2;
-            (strict, loose) = At(middle) >= Tuning.SafeChance ? (middle, loose) : (strict, middle);
+            (strict, loose) = At(middle) >= Tuning.SafeChance ? (strict, middle) : (middle, loose);
         }
 
         return loose;
