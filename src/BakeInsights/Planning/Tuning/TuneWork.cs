@@ -8,7 +8,7 @@ internal sealed class TuneWork
     private static readonly (Measure Setting, double Change)[] Steps =
     [
         (Measures.DoughTemperature, 2), (Measures.DoughTemperature, -2), (Measures.Hydration, 2), (Measures.Hydration, -2),
-        (Measures.Yeast, 0.2), (Measures.Yeast, -0.2), (Measures.Salt, 0.3), (Measures.Salt, -0.3), (Measures.Sugar, 2), (Measures.Sugar, -2),
+        (Measures.Yeast, 0.2), (Measures.Yeast, -0.2),
     ];
 
     private readonly TuneWish _wish;
@@ -175,7 +175,7 @@ internal sealed class TuneWork
         for (var step = 0; step < halvings; step++)
         {
             var middle = (strict + loose) / 2;
-            (strict, loose) = At(middle) >= Tuning.SafeChance ? (middle, loose) : (strict, middle);
+            (strict, loose) = At(middle) >= Tuning.SafeChance ? (strict, middle) : (middle, loose);
         }
 
         return loose;
