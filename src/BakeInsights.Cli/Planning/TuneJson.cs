@@ -29,7 +29,7 @@ internal sealed record TuneJson(
             Formula(answer.House),
             Formula(answer.Best),
             answer.Safe is { } safe ? Formula(safe) : null,
-            [.. answer.Steps.Select(step => new TuneStepJson(step.Setting.Name, step.Change, step.Formula.IsBaked ? step.Formula.Chance.Value : null))],
+            [.. answer.Steps.Select(step => new TuneStepJson(step.Setting.Name, step.Change, step.Formula.Chance.Value, step.Formula.IsBaked))],
             EstimateJson.From(answer.Correlation),
             WaterJson.From(answer.WaterFor(FlourG * (answer.Advised.Settings[Measures.Hydration] ?? ModelAnswer.CentreHydrationPct) / 100)));
     }
@@ -49,8 +49,8 @@ internal sealed record TunedFormulaJson(
         formula.IsBaked);
 }
 
-/// <summary>A step away from the formula advised; its chance is null where it was not baked.</summary>
-internal sealed record TuneStepJson(string Setting, double Change, double? Chance);
+/// <summary>A step away from the formula advised; its chance is a guess where it was not baked.</summary>
+internal sealed record TuneStepJson(string Setting, double Change, double Chance, bool Baked);
 
 /// <summary>The water of the dough, for 1,000 g of flour.</summary>
 internal sealed record WaterJson(EstimateJson WaterC, double ColdG, double HotG, double IceG, bool Reached)

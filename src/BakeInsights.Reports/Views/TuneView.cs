@@ -17,7 +17,7 @@ public static class TuneView
     {
         ArgumentNullException.ThrowIfNull(answer);
         return answer.Match(
-            found => found.OutOfReach.Count > 0 ? Of($"{OutOfReach(found, units)}") : Of(found, units),
+            found => found.OutOfReach.Count > 0 ? Of(OutOfReach(found, units)) : Of(found, units),
             problem => Of($"{problem.Message} {problem.Remedy}"));
     }
 
@@ -42,8 +42,8 @@ public static class TuneView
     {
         var unit = figures.UnitOf(reach.Goal.Result.Dimension);
         var most = reach.Goal.Result == Measures.RiseTime ? "the soonest that the journal supports"
-            : reach.Result.Estimate < (reach.Goal.Low ?? double.NegativeInfinity) || reach.Goal.High is null ? $"the most {reach.Goal.Result.Words} that it supports"
-            : $"the least {reach.Goal.Result.Words} that it supports";
+            : reach.Goal.High is null || reach.Result.Estimate < reach.Goal.Low ? "the most that the journal supports"
+            : "the least that the journal supports";
         return $"{most} is {figures.WithUnit(reach.Goal.Result.Dimension, reach.Result.Estimate)} "
             + $"({Figures.Range(unit.Value(reach.Result.Prediction.Low), unit.Value(reach.Result.Prediction.High), unit.Decimals)} for one more bake, 95 %) with "
             + TuneWords.Dough(reach.Settings, answer.Settings, figures);
@@ -111,7 +111,7 @@ public static class TuneView
         ]);
 
     private static ViewTable Steps(TuneAnswer answer, Figures figures) => new(
-        "One step away from the formula advised; a dash where no such dough was baked.",
+        "One step away from the formula advised. In brackets: no such dough was baked, so it is a guess.",
         [
             new ViewColumn("Step", false), new ViewColumn("All wishes", true),
             .. answer.Wish.Goals.Select(goal => new ViewColumn(Figures.Sentence(TuneWords.Wish(goal, figures)), true)),
@@ -120,9 +120,11 @@ public static class TuneView
             .. answer.Steps.Select(step => new[]
             {
                 $"{step.Setting.Words} {(step.Change < 0 ? "−" : "+")}{Amount(step, figures)}",
-                step.Formula.IsBaked ? TuneWords.Chance(step.Formula.Chance.Value) : "–",
-            }.Concat(step.Formula.Goals.Select(chance => step.Formula.IsBaked ? TuneWords.Chance(chance) : "–")).ToArray()),
+                Guessed(step.Formula.Chance.Value, step),
+            }.Concat(step.Formula.Goals.Select(chance => Guessed(chance, step))).ToArray()),
         ]);
+
+    private static string Guessed(double chance, TuneStep step) => step.Formula.IsBaked ? TuneWords.Chance(chance) : $"({TuneWords.Chance(chance)})";
 
     private static string Amount(TuneStep step, Figures figures)
     {

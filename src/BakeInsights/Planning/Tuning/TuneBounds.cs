@@ -54,7 +54,7 @@ internal sealed record TuneBounds(double[] Low, double[] High, FitProblem? Probl
             FitProblemKind.ImpossibleValue,
             [setting.Name],
             $"No dough was baked with a {setting.Words} of {Ends(limits.Low, limits.High)}.",
-            $"The bakes had {Ends(low, high)}: wish for some of that, change the water, or bake such a dough first.");
+            $"The bakes had {Ends(low, high)}: wish for some of that, or bake such a dough first.");
     }
 
     // The doughs that the coldest and the warmest water make; yeast bounds the warmest.

@@ -8,7 +8,7 @@ internal sealed class TuneWork
     private static readonly (Measure Setting, double Change)[] Steps =
     [
         (Measures.DoughTemperature, 2), (Measures.DoughTemperature, -2), (Measures.Hydration, 2), (Measures.Hydration, -2),
-        (Measures.Yeast, 0.2), (Measures.Yeast, -0.2), (Measures.Salt, 0.3), (Measures.Salt, -0.3), (Measures.Sugar, 2), (Measures.Sugar, -2),
+        (Measures.Yeast, 0.2), (Measures.Yeast, -0.2),
     ];
 
     private readonly TuneWish _wish;

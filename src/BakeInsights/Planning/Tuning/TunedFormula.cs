@@ -13,7 +13,7 @@ public sealed record TunedFormula(DoughSettings Settings, Estimate Chance, IRead
 /// <summary>What one step away from a formula does.</summary>
 /// <param name="Setting">The setting.</param>
 /// <param name="Change">By how much, in its canonical unit.</param>
-/// <param name="Formula">What comes of it; not counted on where it wasn't baked.</param>
+/// <param name="Formula">What comes of it; a guess where it wasn't baked.</param>
 public sealed record TuneStep(Measure Setting, double Change, TunedFormula Formula);
 
 /// <summary>What one goal asks of the others.</summary>

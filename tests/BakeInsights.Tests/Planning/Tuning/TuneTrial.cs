@@ -6,8 +6,7 @@ namespace BakeInsights.Tests;
 /// <param name="BestSeenMet">Whether the next bake, with the same luck, met them by the settings of the best bake in the journal.</param>
 /// <param name="HouseMet">Whether it met them by the house formula.</param>
 /// <param name="IsChange">Whether a change was advised.</param>
-/// <param name="Kind">The results wished for, and how many bakes the journal had.</param>
-internal sealed record TuneTrial(double Printed, bool Met, bool BestSeenMet, bool HouseMet, bool IsChange, string Kind)
+internal sealed record TuneTrial(double Printed, bool Met, bool BestSeenMet, bool HouseMet, bool IsChange)
 {
     /// <summary>A kitchen of the trade's effects, its truth drawn from the trade's bands and its loaf from wide ones.</summary>
     public static VirtualKitchen Drawn(Random random)
@@ -50,8 +49,7 @@ internal sealed record TuneTrial(double Printed, bool Met, bool BestSeenMet, boo
             Meets(answer.Advised.Settings),
             Meets(DoughSettings.MedianOf([BestSeen(bakes, wish)])),
             Meets(answer.House.Settings),
-            answer.IsChange,
-            string.Join("+", wish.Goals.Select(goal => goal.Result.Name)) + count);
+            answer.IsChange);
     }
 
     private static TuneWish Wish(Random random, IReadOnlyList<Bake> bakes)
