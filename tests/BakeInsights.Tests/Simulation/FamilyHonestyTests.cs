@@ -54,15 +54,19 @@ public class FamilyHonestyTests
         var families = LongRun.Simulate(months, bakes + 1, random => Judged(kitchen.Month(random, bakes)));
         var held = families.SelectMany(family => family.Answers).SelectMany(answer => Held(answer, kitchen.TruthOf(answer))).ToList();
         var share = held.Average(holds => holds ? 1.0 : 0);
-        var warmth = families.Average(family => family.Findings.Any(answer => answer.Name == "rise_time.dough_temperature") ? 1.0 : 0);
+        var warmth = families.Average(FindsTemperature);
+
+        // What the other questions cost it.
+        var byCauses = families.Average(family => FindsTemperature(FindingFamily.Judge(family.Answers.Where(IsAboutACause), [])));
         LongRun.Write(
             $"family-trade-{Name(bakes, isScored)}",
             [
-                "| bakes | scores | noise | months | intervals | hold the truth | temperature found |",
-                "|---|---|---|---|---|---|---|",
+                "| bakes | scores | noise | months | intervals | hold the truth | temperature found | by causes alone |",
+                "|---|---|---|---|---|---|---|---|",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {bakes} | {(isScored ? "yes" : "no")} | {FamilyKitchen.Noise:P0} | {months} | {held.Count} | {LongRun.Percent(share)} % | {LongRun.Percent(warmth)} % |"),
+                    $"| {bakes} | {(isScored ? "yes" : "no")} | {FamilyKitchen.Noise:P0} | {months} | {held.Count} | {LongRun.Percent(share)} % | "
+                        + $"{LongRun.Percent(warmth)} % | {LongRun.Percent(byCauses)} % |"),
                 "",
                 .. ByQuestion(families, (answer, truth) => Held(answer, truth).First(), "hold the truth", kitchen.TruthOf),
             ]);
@@ -83,6 +87,12 @@ public class FamilyHonestyTests
             yield return Holds(bend, truth.Bend);
         }
     }
+
+    private static double FindsTemperature(FindingFamily family) =>
+        family.Findings.Any(answer => answer.Name == "rise_time.dough_temperature") ? 1 : 0;
+
+    private static bool IsAboutACause(Finding answer) => answer.Name.Split('.') is ["rise_time" or "proof_time" or "loaf_volume", var cause]
+        && !cause.StartsWith("between_", StringComparison.Ordinal) && !cause.StartsWith("own_", StringComparison.Ordinal);
 
     private static bool Holds(Estimate estimate, double truth) => (estimate.Low ?? double.NegativeInfinity) <= truth && truth <= (estimate.High ?? double.PositiveInfinity);
 
