@@ -71,6 +71,11 @@ public class FamilyHonestyTests
                 .. ByQuestion(families, (answer, truth) => Held(answer, truth).First(), "hold the truth", kitchen.TruthOf),
             ]);
         Assert.InRange(share, 0.93, 0.97);
+        if (bakes >= 20)
+        {
+            // Three standard errors of simulating 95 %.
+            Assert.InRange(warmth, 0.95 - (3 * Math.Sqrt(0.95 * 0.05 / months)), 1);
+        }
     }
 
     private static int MonthsOf(bool isScored) => isScored ? LongRun.DataSets(ShortRun, ScoredLongRun) : LongRun.DataSets(ShortRun);
