@@ -18,9 +18,6 @@ public class NotebookPathTests
         "your-own-journal.ipynb", "reference-dough-and-temperature.ipynb",
     ];
 
-    // Older than the path, and complete in themselves: they lead nowhere.
-    private static readonly IReadOnlyList<string> WithoutLinks = ["review-a-month.ipynb", "reference-dough-and-temperature.ipynb"];
-
     /// <summary>The notebooks of the path that are there.</summary>
     public static TheoryData<string> Path() => [.. InOrder.Where(IsThere)];
 
@@ -42,11 +39,6 @@ public class NotebookPathTests
     [MemberData(nameof(Path))]
     public void Previous_and_next_lead_to_the_neighbours(string file)
     {
-        if (WithoutLinks.Contains(file))
-        {
-            return;
-        }
-
         AssertLeads(file, "previous", -1);
         AssertLeads(file, "next", 1);
     }
