@@ -60,13 +60,31 @@ internal sealed record NextChoice(NextModel Model, IReadOnlyList<DoughSettings> 
     private static double UsualOf(KitchenSteps step, DoughSettings usual) =>
         step.Nearest(Math.Clamp(usual[step.Measure] ?? step.Limits.Low, step.Limits.Low, step.Limits.High));
 
+    // The new bakes get a level of their own while they are chosen, so that each setting changes among themselves: were all
+    // of them wetter than the old ones, a new bag of flour would pass for the water. The level is taken to be about as large
+    // as the scatter of single bakes (our own choice), which is a row that has seen it as 0. One bake can't have one, and
+    // bakes after hardly any may not.
     private static Attempt<IReadOnlyList<DoughSettings>> Search(
         NextModel model, IReadOnlyList<DoughSettings> candidates, int count, IReadOnlyList<KitchenSteps> steps, DesignCriterion criterion, int seed)
     {
+        var apart = Search(model, candidates, count, steps, criterion, seed, count > 1 && model.Bakes.Count > 0);
+        return apart.Succeeded ? apart : Search(model, candidates, count, steps, criterion, seed, false);
+    }
+
+    private static Attempt<IReadOnlyList<DoughSettings>> Search(
+        NextModel model, IReadOnlyList<DoughSettings> candidates, int count, IReadOnlyList<KitchenSteps> steps, DesignCriterion criterion, int seed,
+        bool isApart)
+    {
         var hydration = steps.Single(step => step.Measure == Measures.Hydration).Limits;
+        Design With(Design design, double level) => isApart
+            ? new Design(design.Columns.Append(new DesignColumn("new bakes", [.. Enumerable.Repeat(level, design.RowCount)])))
+            : design;
+        Design Earlier() => !isApart ? model.Earlier : new Design(With(model.Earlier, 0).Columns.Select((column, place) =>
+            new DesignColumn(column.Name, [.. column.Values, place == model.Earlier.Columns.Count ? 1 : 0])));
         return OptimalDesign.Find(
-                model.DesignOf([.. candidates.Select(model.Row)]), count, criterion, seed, model.Bakes.Count == 0 ? null : model.Earlier, Starts,
-                criterion == DesignCriterion.AveragePrediction ? model.DesignOf(model.Aims(hydration)) : null)
+                With(model.DesignOf([.. candidates.Select(model.Row)]), 1), count, criterion, seed,
+                model.Bakes.Count == 0 ? null : Earlier(), Starts,
+                criterion == DesignCriterion.AveragePrediction ? With(model.DesignOf(model.Aims(hydration)), 0) : null)
             .Match<Attempt<IReadOnlyList<DoughSettings>>>(design => design.Candidates.Select(place => candidates[place]).ToArray(), problem => problem);
     }
 

@@ -20,7 +20,6 @@ internal static class NextKitchen
     public enum Way
     {
         Next,
-        NextTwice,
         Random,
         Composite,
         CompositeToTheFaces,
@@ -35,10 +34,6 @@ internal static class NextKitchen
         {
             case Way.Next:
                 BakeNext(bakes, seed, More);
-                break;
-            case Way.NextTwice:
-                BakeNext(bakes, seed, More / 2);
-                BakeNext(bakes, seed, More / 2);
                 break;
             case Way.Random:
                 var random = new Random(seed);
