@@ -7,7 +7,10 @@ namespace BakeInsights.Tests;
 public class ReferencePageTests
 {
     [Theory]
+    [InlineData("class-plans")]
+    [InlineData("compare")]
     [InlineData("long-journals")]
+    [InlineData("next-bakes")]
     [InlineData("reference/formula")]
     [InlineData("reference/dough-temperature")]
     [InlineData("reference/yeast-and-temperature")]
