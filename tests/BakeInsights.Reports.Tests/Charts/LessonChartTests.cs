@@ -15,7 +15,7 @@ public class LessonChartTests
             LessonSeries.Line("line", [22, 26], [110, 90]),
             LessonSeries.Marks("bake", [23, 25], [104, 97]),
             LessonSeries.Intervals("range", [24], [100], [new Interval(95, 105)]));
-        var words = ChartHtml.PlainText(chart);
+        var words = ChartHtml.Fragment(chart);
         Assert.Contains("Two bakes", words, StringComparison.Ordinal);
         Assert.Contains("line, a line", words, StringComparison.Ordinal);
         Assert.Contains("bake, 2 marks", words, StringComparison.Ordinal);
