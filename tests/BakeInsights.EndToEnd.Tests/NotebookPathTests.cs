@@ -49,6 +49,12 @@ public class NotebookPathTests
         Regex.Matches(string.Join('\n', Words(file)), @"\]\((?<target>[^)\s]+\.ipynb)\)").Select(match => match.Groups["target"].Value),
         target => Assert.Contains(target, InOrder));
 
+    [Fact]
+    public void The_front_page_lists_every_notebook_in_the_order_of_the_path() => Assert.Equal(
+        InOrder.Where(IsThere),
+        Regex.Matches(File.ReadAllText(Repository.Path("README.md")), @"^\| \[[^\]]+\]\(notebooks/(?<file>[^)\s]+\.ipynb)\) \|", RegexOptions.Multiline)
+            .Select(row => row.Groups["file"].Value));
+
     // "Next: [Rise curves](rise-curves.ipynb)" as well as "[Next: rise curves](rise-curves.ipynb)".
     private static void AssertLeads(string file, string word, int step)
     {
