@@ -1,4 +1,5 @@
 using System.Text;
+using BakeInsights.TestKit;
 using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 
@@ -46,7 +47,9 @@ internal static class DocumentationPage
     // A script is a thread of its own as far as culture goes, and prints as the host's culture would.
     private static Task<ScriptState<object>> RunAsync(string code, ScriptState<object>? state)
     {
-        var whole = "System.Globalization.CultureInfo.CurrentCulture = System.Globalization.CultureInfo.InvariantCulture;\n" + code;
+        // A reader starts in the checkout's folder; tests don't.
+        var here = code.Replace("\"data-demo/", $"@\"{Repository.Path("data-demo")}/", StringComparison.Ordinal);
+        var whole = "System.Globalization.CultureInfo.CurrentCulture = System.Globalization.CultureInfo.InvariantCulture;\n" + here;
         return state is null ? CSharpScript.RunAsync(whole, Options) : state.ContinueWithAsync(whole, Options);
     }
 
