@@ -13,7 +13,7 @@ public static class TuneChart
 
     /// <summary>
     /// Lines of equal chance where bakes lie around, with the yeast and the rest of the formula advised; the bakes, the house
-    /// formula, the one advised, and how far doughs like it were baked. Null where the answer has no map.
+    /// formula, and the one advised. Null where the answer has no map.
     /// </summary>
     public static GenericChart? Of(TuneAnswer answer, UnitSystem units)
     {
@@ -35,7 +35,6 @@ public static class TuneChart
             layout,
             [
                 Chances(map, temperature),
-                .. Baked(map, temperature),
                 Edge(map, temperature),
                 Traces.Points(
                     "bake",
@@ -69,26 +68,6 @@ public static class TuneChart
         trace.SetProperty("line", new Dictionary<string, object> { ["color"] = Palette.Ink, ["width"] = 1 });
         trace.SetProperty("hovertemplate", $"%{{z:.0f}} % at %{{x:.0f}} %, %{{y:.1f}} {temperature.Label}<extra></extra>");
         return trace;
-    }
-
-    // Where it is baked throughout there is no line to draw.
-    private static IEnumerable<Trace> Baked(TuneMap map, DisplayUnit temperature)
-    {
-        if (!map.IsBaked.Any(row => row.Any(baked => baked)))
-        {
-            yield break;
-        }
-
-        const double middle = 0.5;
-        var trace = Traces.Contour(
-            "doughs like this were baked inside", map.HydrationsPct, map.TemperaturesC.Select(temperature.Value),
-            map.IsBaked.Select(row => row.Select(baked => (double?)(baked ? 1 : 0))));
-        trace.SetProperty("autocontour", false);
-        trace.SetProperty("contours", new Dictionary<string, object> { ["coloring"] = "none", ["start"] = middle, ["end"] = middle, ["size"] = 1 });
-        trace.SetProperty("line", new Dictionary<string, object> { ["color"] = Palette.Series[2].Colour, ["width"] = 3, ["dash"] = "dash" });
-        trace.SetProperty("showlegend", true);
-        trace.SetProperty("hoverinfo", "skip");
-        yield return trace;
     }
 
     private static Trace Edge(TuneMap map, DisplayUnit temperature)

@@ -14,6 +14,7 @@ public class ReferencePageTests
     [InlineData("next-bakes")]
     [InlineData("own-columns")]
     [InlineData("sheets")]
+    [InlineData("tuning")]
     [InlineData("virtual-kitchen")]
     [InlineData("reference/formula")]
     [InlineData("reference/dough-temperature")]

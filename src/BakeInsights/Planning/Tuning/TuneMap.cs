@@ -8,23 +8,19 @@ namespace BakeInsights;
 /// <param name="Chances">
 /// The chance, 0 to 1, a row for each temperature and in it one for each hydration; null where no bakes lie around.
 /// </param>
-/// <param name="IsBaked">
-/// Likewise, whether that dough with all its other settings lies among those baked, and keeps to the limits.
-/// </param>
 /// <param name="Edge">The corners of the smallest convex region that holds the bakes: hydration, then temperature.</param>
 /// <param name="Bakes">The bakes that the models rest on and that have both settings.</param>
 public sealed record TuneMap(
     IReadOnlyList<double> HydrationsPct,
     IReadOnlyList<double> TemperaturesC,
     IReadOnlyList<IReadOnlyList<double?>> Chances,
-    IReadOnlyList<IReadOnlyList<bool>> IsBaked,
     IReadOnlyList<(double HydrationPct, double TemperatureC)> Edge,
     IReadOnlyList<Bake> Bakes)
 {
     // Fine enough for smooth lines on a page.
     private const int Steps = 25;
 
-    internal static TuneMap? Of(TuneModel model, BakedRegion region, FormulaSearch search, double[] advised)
+    internal static TuneMap? Of(TuneModel model, double[] advised)
     {
         var (temperature, hydration) = (PlaceOf(model, Measures.DoughTemperature), PlaceOf(model, Measures.Hydration));
         if (temperature < 0 || hydration < 0)
@@ -48,13 +44,13 @@ public sealed record TuneMap(
         }
 
         var (hydrations, temperatures) = (Grid(hull.Corners.Select(corner => corner.X)), Grid(hull.Corners.Select(corner => corner.Y)));
-        IReadOnlyList<IReadOnlyList<T>> Over<T>(Func<double, double, T> value) =>
-            [.. temperatures.Select(celsius => (IReadOnlyList<T>)[.. hydrations.Select(percent => value(percent, celsius))])];
         return new TuneMap(
             hydrations,
             temperatures,
-            Over((percent, celsius) => hull.Holds(percent, celsius) ? model.Chance(At(percent, celsius)) : (double?)null),
-            Over((percent, celsius) => At(percent, celsius) is var place && region.Holds(place) && search.IsAllowed(place)),
+            [
+                .. temperatures.Select(celsius => (IReadOnlyList<double?>)
+                    [.. hydrations.Select(percent => hull.Holds(percent, celsius) ? model.Chance(At(percent, celsius)) : (double?)null)]),
+            ],
             hull.Corners,
             bakes);
     }

@@ -73,7 +73,7 @@ internal sealed class TuneWork
     public IReadOnlyList<GoalCost> Costs(double[] advised) => [.. _wish.Goals.Select(goal => Cost(goal, Alone(goal).Chance, advised))];
 
     /// <summary>The chance over dough temperature and hydration.</summary>
-    public TuneMap? Map(double[] advised) => TuneMap.Of(_choosing, _region, _search, advised);
+    public TuneMap? Map(double[] advised) => TuneMap.Of(_choosing, advised);
 
     // A goal by itself has at least the chance of all together.
     private GoalReach[] OutOfReach(double[] best)
