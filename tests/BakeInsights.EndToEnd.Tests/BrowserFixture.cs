@@ -12,6 +12,14 @@ public sealed class InBrowser : ICollectionFixture<BrowserFixture>
     public const string Name = "in the browser";
 }
 
+/// <summary>The tests that execute notebooks in Jupyter, and look at some of them in a browser of their own meanwhile.</summary>
+[CollectionDefinition(Name)]
+public sealed class InJupyter : ICollectionFixture<BrowserFixture>
+{
+    /// <summary>The collection's name.</summary>
+    public const string Name = "in Jupyter";
+}
+
 /// <summary>A real browser without a network, and the folder for what it is to open.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {

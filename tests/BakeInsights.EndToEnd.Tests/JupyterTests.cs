@@ -3,7 +3,7 @@ using Xunit;
 
 namespace BakeInsights.EndToEnd.Tests;
 
-[Collection(InBrowser.Name)]
+[Collection(InJupyter.Name)]
 public class JupyterTests(JupyterFixture jupyter, BrowserFixture browser) : IClassFixture<JupyterFixture>
 {
     private const string PackageDirective = "#r \"nuget:";
