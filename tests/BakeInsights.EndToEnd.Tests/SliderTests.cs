@@ -29,6 +29,21 @@ public class SliderTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task The_line_by_eye_has_the_misses_that_the_library_works_out()
+    {
+        // The page's own chart says them for the same line, out of C#.
+        await using var opened = await browser.OpenPageAsync("notebooks/class-temperature.ipynb");
+        var said = $"Largest miss {await opened.Page.Locator("#eye-miss").InnerTextAsync()} min, sum of squared misses {await opened.Page.Locator("#eye-sum").InnerTextAsync()}";
+        await Assertions.Expect(opened.Page.Locator("figcaption", new() { HasText = said })).ToHaveCountAsync(1);
+        var before = await opened.Page.Locator("#eye-sum").InnerTextAsync();
+        await opened.Page.Locator("#eye-slope").FocusAsync();
+        await opened.Page.Keyboard.PressAsync("ArrowLeft");
+        await Assertions.Expect(opened.Page.Locator("#eye-sum")).Not.ToHaveTextAsync(before);
+        await Assertions.Expect(opened.Page.Locator("#eye-slope-says")).ToHaveTextAsync("-5.1");
+        opened.AssertQuietAndAlone();
+    }
+
+    [Fact]
     public async Task Sliders_move_by_the_keyboard_and_say_where_they_stand()
     {
         await using var opened = await browser.OpenPageAsync(Notebooks.Month);
