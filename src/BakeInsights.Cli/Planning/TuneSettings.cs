@@ -4,7 +4,7 @@ using Spectre.Console.Cli;
 namespace BakeInsights.Cli;
 
 /// <summary>What <c>bakeinsights tune</c> is asked.</summary>
-internal sealed class TuneSettings : JournalSettings
+internal sealed class TuneSettings : KitchenSettings
 {
     [CommandOption("--ready-within <TIME>")]
     [Description("Wish: the first rise takes no longer than this, such as \"90 min\" or \"1 h 20\".")]
@@ -42,14 +42,6 @@ internal sealed class TuneSettings : JournalSettings
     [Description("Yeast that you can bake with, such as 0.6-1.4, in percent of flour as instant. Else what was.")]
     public string? Yeast { get; init; }
 
-    [CommandOption("--kitchen <TEMPERATURE>")]
-    [Description("The room, as 21C or 70F. Else the journal's median.")]
-    public string? Kitchen { get; init; }
-
-    [CommandOption("--flour-temp <TEMPERATURE>")]
-    [Description("The flour. Else as warm as the room.")]
-    public string? FlourTemp { get; init; }
-
     [CommandOption("--taps <COLD,HOT>")]
     [Description("The cold and the hot tap, as 12C,55C. Else the journal's coldest water, and 45 °C.")]
     public string? Taps { get; init; }
@@ -57,10 +49,6 @@ internal sealed class TuneSettings : JournalSettings
     [CommandOption("--ice <G>")]
     [Description("Ice at hand, in grams. Else none.")]
     public string? Ice { get; init; }
-
-    [CommandOption("--units <UNITS>")]
-    [Description("The units that people read: metric or us. JSON stays metric.")]
-    public string Units { get; init; } = UnitsOption.Metric;
 
     [CommandOption("--seed <NUMBER>")]
     [Description("Other draws of what is uncertain; else 1.")]

@@ -5,7 +5,7 @@ using Spectre.Console.Cli;
 namespace BakeInsights.Cli;
 
 /// <summary>What <c>bakeinsights sheet</c> is asked.</summary>
-internal sealed class SheetSettings : JournalSettings
+internal sealed class SheetSettings : KitchenSettings
 {
     [CommandOption("--finish-by <TIME>")]
     [Description("When the bread has to be cut at the latest, as 13:00. Without --start, the start is counted back from it.")]
@@ -35,14 +35,6 @@ internal sealed class SheetSettings : JournalSettings
     [Description("Cups and spoons beside the grams, the flour spooned, scooped or sifted.")]
     public string? Cups { get; init; }
 
-    [CommandOption("--kitchen <TEMPERATURE>")]
-    [Description("The room, as 21C or 70F. Else the journal's median.")]
-    public string? Kitchen { get; init; }
-
-    [CommandOption("--flour-temp <TEMPERATURE>")]
-    [Description("The flour. Else as warm as the room.")]
-    public string? FlourTemp { get; init; }
-
     [CommandOption("--taps <COLD,HOT>")]
     [Description("The cold and the hot tap, as 12C,55C. Else 15 and 50 °C.")]
     public string? Taps { get; init; }
@@ -54,10 +46,6 @@ internal sealed class SheetSettings : JournalSettings
     [CommandOption("--paper <PAPER>")]
     [Description("a4 or letter. Else a4 with metric units and letter with us.")]
     public string? PaperName { get; init; }
-
-    [CommandOption("--units <UNITS>")]
-    [Description("The units that people read: metric or us. JSON stays metric.")]
-    public string Units { get; init; } = UnitsOption.Metric;
 
     [CommandOption("--to <FILE>")]
     [Description("Where to write the page to print, FILE.html. Else the sheet is printed here as text.")]
