@@ -8,6 +8,9 @@ namespace BakeInsights.Inference;
 /// </remarks>
 public sealed class ConvexRegion
 {
+    // All the way, but for what pivots cost in digits. Common practice, no source.
+    private const double Rounding = 1e-9;
+
     private readonly double[][] _rows;
     private readonly double[] _scale;
 
@@ -31,7 +34,11 @@ public sealed class ConvexRegion
 
     /// <summary>Whether a place is in the region, its edge included.</summary>
     /// <exception cref="ArgumentException">The place has another number of factors.</exception>
-    public bool Holds(IReadOnlyList<double> place) => Reach(place, place) is not null;
+    public bool Holds(IReadOnlyList<double> place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return Way(place, place) is not null;
+    }
 
     /// <summary>
     /// How far one can go from a place towards another without leaving the region: 1 all the way, 0 not at all. Null if the
@@ -42,9 +49,15 @@ public sealed class ConvexRegion
     {
         ArgumentNullException.ThrowIfNull(from);
         ArgumentNullException.ThrowIfNull(to);
+        return Holds(from) ? Way(from, to) : null;
+    }
+
+    // From outside, too, there may be a way into the region; who asks has made sure that it starts inside.
+    private double? Way(IReadOnlyList<double> from, IReadOnlyList<double> to)
+    {
         if (from.Count != _scale.Length || to.Count != _scale.Length)
         {
-            throw new ArgumentException($"The region has {_scale.Length} factors.", nameof(from));
+            throw new ArgumentException($"The region has {_scale.Length} factors.", nameof(to));
         }
 
         // Weights w of the rows and the way t, with sum of w (row - from) = t (to - from), sum of w = 1, t at most 1.
@@ -69,6 +82,6 @@ public sealed class ConvexRegion
 
         right[_scale.Length] = 1;
         (table[size - 1, _rows.Length], table[size - 1, _rows.Length + 1], right[size - 1]) = (1, 1, 1);
-        return LinearProgram.Most(table, right, _rows.Length);
+        return LinearProgram.Most(table, right, _rows.Length) is { } way ? (way > 1 - Rounding ? 1 : way) : null;
     }
 }

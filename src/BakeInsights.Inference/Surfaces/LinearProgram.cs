@@ -59,7 +59,7 @@ internal sealed class LinearProgram
 
         program.Climb(gain);
         var place = Array.IndexOf(program._basis, variable);
-        return place < 0 ? 0 : Math.Clamp(program._right[place], 0, 1);
+        return place < 0 ? 0 : Math.Max(0, program._right[place]);
     }
 
     private void Climb(double[] price)
